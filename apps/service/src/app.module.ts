@@ -1,0 +1,78 @@
+import { type DynamicModule, Global, Module } from '@nestjs/common';
+import { APP_FILTER, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
+import { join } from 'node:path';
+import { DataSource } from 'typeorm';
+import { CorrectionsModule } from './corrections/corrections.module.js';
+import { DealersModule } from './dealers/dealers.module.js';
+import { DefectsModule } from './defects/defects.module.js';
+import { DemoModule } from './demo/demo.module.js';
+import { DispositionsModule } from './dispositions/dispositions.module.js';
+import { EquipmentModule } from './equipment/equipment.module.js';
+import { HealthModule } from './health/health.module.js';
+import { HullsModule } from './hulls/hulls.module.js';
+import { LayersModule } from './layers/layers.module.js';
+import { LifeModule } from './life/life.module.js';
+import { LotsModule } from './lots/lots.module.js';
+import { MaterialsModule } from './materials/materials.module.js';
+import { ModelsModule } from './models/models.module.js';
+import { PartsModule } from './parts/parts.module.js';
+import { PeopleModule } from './people/people.module.js';
+import { Composition } from './platform/composition/composition.js';
+import { Amendments } from './platform/facts/amendments.js';
+import { RecordFact } from './platform/facts/record-fact.js';
+import { DemoProgress } from './platform/demo-progress.js';
+import { ProblemFilter } from './platform/http/problem.filter.js';
+import { ReceiptStatus } from './platform/http/receipt-status.js';
+import { validation } from './platform/http/validation.js';
+import { PhotoStore } from './platform/photos/photo-store.js';
+import { ReadingsModule } from './readings/readings.module.js';
+import { RecordsModule } from './records/records.module.js';
+import { RepairsModule } from './repairs/repairs.module.js';
+import { TanksModule } from './tanks/tanks.module.js';
+import { TraceModule } from './trace/trace.module.js';
+
+const FEATURES = [
+  ...[PeopleModule, EquipmentModule, DealersModule, MaterialsModule, TanksModule, LotsModule, ModelsModule],
+  ...[
+    HullsModule,
+    LifeModule,
+    LayersModule,
+    ReadingsModule,
+    DefectsModule,
+    DispositionsModule,
+    RepairsModule,
+    CorrectionsModule,
+  ],
+  ...[PartsModule, TraceModule, RecordsModule, HealthModule, DemoModule],
+];
+
+const EDGE = [
+  { provide: APP_PIPE, useFactory: validation },
+  { provide: APP_FILTER, useClass: ProblemFilter },
+  { provide: APP_INTERCEPTOR, useClass: ReceiptStatus },
+];
+
+/** What a running service is given: its database, and a folder for files. */
+export interface Given {
+  readonly db: DataSource;
+  readonly dataDir: string;
+}
+
+/** The service: the platform below, and every feature on it. */
+@Global()
+@Module({})
+export class AppModule {
+  static for({ db, dataDir }: Given): DynamicModule {
+    const platform = [
+      { provide: DataSource, useValue: db },
+      { provide: PhotoStore, useValue: new PhotoStore(join(dataDir, 'photos')) },
+      ...[RecordFact, Composition, Amendments, DemoProgress],
+    ];
+    return {
+      module: AppModule,
+      imports: FEATURES,
+      providers: [...platform, ...EDGE],
+      exports: [DataSource, PhotoStore, RecordFact, Amendments, Composition, DemoProgress],
+    };
+  }
+}

@@ -1,0 +1,31 @@
+import type { EntityManager } from 'typeorm';
+import { standing } from '../platform/facts/standing.js';
+import { Conflict } from '../platform/refusals.js';
+
+/** Why a fact cannot be withdrawn: what still rests on it, and what to do first. */
+const RESTS: Readonly<Record<string, { readonly sql: string; readonly code: string; readonly remedy: string }>> = {
+  lot: {
+    sql: `select from fact.used u where u.lot_id = $1 and ${standing('u')}
+      union all select from fact.lot_input i where i.input_id = $1 and ${standing('i')}`,
+    code: 'lot-is-used',
+    remedy: 'This lot was used: correct each use to the lot it really was, then withdraw it.',
+  },
+  defect: {
+    sql: `select from fact.repair_defect x join fact.repair r on r.root = x.repair_id and ${standing('r')} where x.defect_id = $1`,
+    code: 'defect-is-repaired',
+    remedy: 'A repair of this defect stands: withdraw the repair first.',
+  },
+  joint: {
+    sql: `select from fact.joint j join fact.part p on p.id = j.part_id where j.root = $1 and p.kind = 'hull molding'`,
+    code: 'hull-molding-stays',
+    remedy: 'The hull molding is the hull: it cannot be taken out of it.',
+  },
+};
+
+/** @throws Conflict when something still rests on the fact */
+export const assertWithdrawable = async (tx: EntityManager, table: string, root: string): Promise<void> => {
+  const rests = RESTS[table];
+  if (!rests) return;
+  const found = await tx.query<unknown[]>(`${rests.sql} limit 1`, [root]);
+  if (found.length > 0) throw new Conflict(rests.code, rests.remedy, '/corrects');
+};

@@ -1,0 +1,56 @@
+import { Injectable } from '@nestjs/common';
+import type { Correct as Request } from '@hull-record/contracts';
+import { Composition } from '../platform/composition/composition.js';
+import { meetGenealogy } from '../platform/composition/meet-genealogy.js';
+import { Amendments } from '../platform/facts/amendments.js';
+import { CorrectionEntity } from '../platform/facts/correction.entity.js';
+import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { childId } from '../platform/ids.js';
+import { Unprocessable } from '../platform/refusals.js';
+import { assertWithdrawable } from './assert-withdrawable.js';
+import { CORRECTABLE } from './correctable.js';
+import { findFact } from './find-fact.js';
+import { withdrawWith } from './withdraw-with.js';
+
+export interface Corrected {
+  readonly replacement: string | null;
+  readonly recomposedLots: number;
+  readonly recomputedPlaces: number;
+}
+
+/** Corrects a fact: appends the version that takes its place, or withdraws it, with the reason. Nothing is edited. */
+@Injectable()
+export class Correct {
+  constructor(
+    private readonly record: RecordFact,
+    private readonly amendments: Amendments,
+    private readonly composition: Composition,
+  ) {}
+
+  run(request: Request): Promise<Receipt<Corrected>> {
+    const { corrects, reason, set } = request;
+    return this.record.run('correction', request, async (fact) => {
+      await meetGenealogy(fact.tx, fact.author.plantId, 'alone');
+      const { table, root } = await findFact(fact.tx, corrects);
+      assertKind(table, set?.kind);
+      const replacement = set === undefined ? null : childId(fact.id, 'replacement');
+      if (set === undefined) await assertWithdrawable(fact.tx, table, root);
+      await fact.insert(CorrectionEntity, { corrects, correctsTable: table, replacement, reason });
+      if (set === undefined) await withdrawWith(fact, table, corrects, root, reason);
+      else await this.amendments.amend(fact, corrects, replacement as string, set);
+      const reached = await this.composition.reachOf(fact);
+      return { replacement, recomposedLots: reached.tankLots.length, recomputedPlaces: reached.places.length };
+    });
+  }
+}
+
+const assertKind = (table: string, kind: string | undefined): void => {
+  if (kind === undefined || CORRECTABLE[table] === kind) return;
+  const can = CORRECTABLE[table] ?? null;
+  const remedy = can === null ? 'withdraw it, and record it as it was' : `set the values of a ${can}`;
+  throw new Unprocessable(
+    'kind-of-another-fact',
+    `This fact is a ${table.replaceAll('_', ' ')}: ${remedy}.`,
+    '/set/kind',
+  );
+};

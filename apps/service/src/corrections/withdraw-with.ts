@@ -1,0 +1,24 @@
+import { CorrectionEntity } from '../platform/facts/correction.entity.js';
+import type { Fact } from '../platform/facts/fact.js';
+import { standing } from '../platform/facts/standing.js';
+import { GOES_WITH } from './correctable.js';
+
+/** Withdraws what cannot stand without a fact that is withdrawn: a layer that was never made used nothing. */
+export const withdrawWith = async (
+  fact: Fact,
+  table: string,
+  id: string,
+  root: string,
+  reason: string,
+): Promise<void> => {
+  for (const { table: dependent, column } of GOES_WITH[table] ?? []) {
+    const rows = await fact.tx.query<{ id: string }[]>(
+      `select x.id from fact.${dependent} x where x.${column} = any($1) and ${standing('x')} order by x.id`,
+      [[id, root]],
+    );
+    await fact.insertMany(
+      CorrectionEntity,
+      rows.map((row) => ({ corrects: row.id, correctsTable: dependent, replacement: null, reason })),
+    );
+  }
+};

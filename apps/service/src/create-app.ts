@@ -1,0 +1,34 @@
+import 'reflect-metadata';
+import type { NestExpressApplication } from '@nestjs/platform-express';
+import { NestFactory } from '@nestjs/core';
+import { existsSync } from 'node:fs';
+import { AppModule, type Given } from './app.module.js';
+import { OpenPlant } from './people/open-plant.js';
+import type { Config } from './platform/config/config.js';
+import { localOnly } from './platform/http/local-only.js';
+import { serveApiPage } from './platform/http/openapi.js';
+import { securityHeaders } from './platform/http/security-headers.js';
+
+/** What a service is made of: see AppModule; `webDir` is the built web app, when there is one. */
+export interface ToCreate extends Given {
+  readonly plant: Config['plant'];
+  readonly webDir?: string;
+  readonly quiet?: boolean;
+}
+
+/** Makes the service on a migrated database, with its plant opened, ready to listen. */
+export const createApp = async ({ plant, webDir, quiet, ...given }: ToCreate): Promise<NestExpressApplication> => {
+  const app = await NestFactory.create<NestExpressApplication>(AppModule.for(given), {
+    logger: quiet ? ['error', 'fatal'] : ['error', 'fatal', 'warn'],
+    abortOnError: false,
+  });
+  app.disable('x-powered-by');
+  app.set('query parser', 'simple');
+  app.use(securityHeaders, localOnly);
+  app.useBodyParser('json', { limit: '2mb' });
+  serveApiPage(app);
+  if (webDir && existsSync(webDir)) app.useStaticAssets(webDir, { index: 'index.html' });
+  await app.init();
+  await app.get(OpenPlant).run(plant);
+  return app;
+};

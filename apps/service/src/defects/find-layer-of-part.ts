@@ -1,0 +1,21 @@
+import type { EntityManager } from 'typeorm';
+import { NotThere } from '../platform/refusals.js';
+
+/**
+ * The id of a layer, by its code in the schedule version that the part follows.
+ *
+ * @throws NotThere
+ */
+export const findLayerOfPart = async (
+  tx: EntityManager,
+  partId: string,
+  code: string,
+  pointer = '/layer',
+): Promise<string> => {
+  const [found] = await tx.query<{ id: string }[]>(
+    'select y.id from fact.part p join fact.schedule_layer y on y.schedule_id = p.schedule_id where p.id = $1 and y.code = $2',
+    [partId, code],
+  );
+  if (!found) throw new NotThere('layer', `${code} in the schedule of this part`, pointer);
+  return found.id;
+};

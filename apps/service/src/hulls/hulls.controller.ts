@@ -1,0 +1,66 @@
+import { Body, Controller, Param, Query } from '@nestjs/common';
+import {
+  routes,
+  type AssignHin as HinRequest,
+  type JoinPart as JoinRequest,
+  type ListHullsQuery,
+  type RecordUse as UseRequest,
+  type StartHull as HullRequest,
+  type StartPart as PartRequest,
+} from '@hull-record/contracts';
+import { Route } from '../platform/http/route.js';
+import { AssignHin } from './assign-hin.js';
+import { JoinPart } from './join-part.js';
+import { ListHulls } from './list-hulls.query.js';
+import { ReadHull } from './read-hull.query.js';
+import { StartHull } from './start-hull.js';
+import { StartPart } from './start-part.js';
+import { UseInJoint } from './use-in-joint.js';
+
+@Controller()
+export class HullsController {
+  constructor(
+    private readonly startHull: StartHull,
+    private readonly startPart: StartPart,
+    private readonly joinPart: JoinPart,
+    private readonly useInJoint: UseInJoint,
+    private readonly assignHin: AssignHin,
+    private readonly listHulls: ListHulls,
+    private readonly readHull: ReadHull,
+  ) {}
+
+  @Route(routes.startHull)
+  start(@Body({ schema: routes.startHull.body }) request: HullRequest) {
+    return this.startHull.run(request);
+  }
+
+  @Route(routes.listHulls)
+  list(@Query({ schema: routes.listHulls.query }) query: ListHullsQuery) {
+    return this.listHulls.run(query);
+  }
+
+  @Route(routes.readHull)
+  read(@Param('number') number: string) {
+    return this.readHull.run(number);
+  }
+
+  @Route(routes.assignHin)
+  assign(@Param('number') number: string, @Body({ schema: routes.assignHin.body }) request: HinRequest) {
+    return this.assignHin.run(number, request);
+  }
+
+  @Route(routes.startPart)
+  startOther(@Body({ schema: routes.startPart.body }) request: PartRequest) {
+    return this.startPart.run(request);
+  }
+
+  @Route(routes.joinPart)
+  join(@Param('number') number: string, @Body({ schema: routes.joinPart.body }) request: JoinRequest) {
+    return this.joinPart.run(number, request);
+  }
+
+  @Route(routes.useInJoint)
+  used(@Param('joint') joint: string, @Body({ schema: routes.useInJoint.body }) request: UseRequest) {
+    return this.useInJoint.run(joint, request);
+  }
+}

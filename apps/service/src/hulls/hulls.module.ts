@@ -1,0 +1,16 @@
+import { Module } from '@nestjs/common';
+import { AssignHin } from './assign-hin.js';
+import { HullsController } from './hulls.controller.js';
+import { JoinPart } from './join-part.js';
+import { ListHulls } from './list-hulls.query.js';
+import { ReadHull } from './read-hull.query.js';
+import { StartHull } from './start-hull.js';
+import { StartPart } from './start-part.js';
+import { UseInJoint } from './use-in-joint.js';
+
+/** Hulls with their numbers, and the parts they are joined of. */
+@Module({
+  controllers: [HullsController],
+  providers: [StartHull, StartPart, JoinPart, UseInJoint, AssignHin, ListHulls, ReadHull],
+})
+export class HullsModule {}

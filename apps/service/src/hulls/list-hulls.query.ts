@@ -1,0 +1,28 @@
+import { Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import { normaliseNumber } from '@hull-record/trade';
+import type { HullListItem, HullPage, ListHullsQuery } from '@hull-record/contracts';
+import { readCursor, toPage } from '../platform/http/cursor.js';
+import { standing } from '../platform/facts/standing.js';
+import { HULL_COLUMNS, HULL_TABLES } from './hull-columns.js';
+
+const LIST = `
+  select ${HULL_COLUMNS} from ${HULL_TABLES}
+  where ${standing('h')} and ($1::text is null or m.code = $1)
+    and ($2::text is null or exists (select from fact.hull_number n where n.hull_id = h.id and strpos(n.normalised, $2) > 0))
+    and ($3::timestamptz is null or (h.happened_at, h.id) < ($3, $4::uuid))
+  order by h.happened_at desc, h.id desc limit $5`;
+
+/** Hulls, the newest first. */
+@Injectable()
+export class ListHulls {
+  constructor(private readonly db: DataSource) {}
+
+  async run(query: ListHullsQuery): Promise<HullPage> {
+    const [at, id] = readCursor(query.cursor, 2);
+    const search = query.search === undefined ? null : normaliseNumber(query.search);
+    type Row = Omit<HullListItem, 'startedAt'> & { startedAt: Date };
+    const rows = await this.db.query<Row[]>(LIST, [query.model ?? null, search, at, id, query.limit + 1]);
+    return toPage(rows, query.limit, (hull) => [hull.startedAt.toISOString(), hull.id]) as unknown as HullPage;
+  }
+}

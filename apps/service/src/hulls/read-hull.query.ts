@@ -1,0 +1,40 @@
+import { Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import type { HullView, Obstacle } from '@hull-record/contracts';
+import { standing } from '../platform/facts/standing.js';
+import { findHull } from '../platform/lookups/find-hull.js';
+import { obstaclesOf } from '../platform/release/obstacles.js';
+import { HULL_COLUMNS, HULL_TABLES } from './hull-columns.js';
+
+const READ = `
+  select ${HULL_COLUMNS},
+    (select json_agg(json_build_object('kind', n.kind, 'number', n.as_printed, 'happenedAt', n.happened_at, 'reason', n.reason) order by n.recorded_at, n.id)
+      from fact.hull_number n where n.hull_id = h.id) as numbers,
+    (select json_agg(json_build_object('id', f.id, 'what', f.what, 'dealer', d.name, 'note', f.note, 'happenedAt', f.happened_at,
+        'recordedAt', f.recorded_at, 'by', p.badge) order by f.happened_at, f.recorded_at, f.id)
+      from fact.life_fact f join fact.journal e on e.id = f.entry_id join fact.person p on p.id = e.person_id
+      left join fact.dealer d on d.id = f.dealer_id where f.hull_id = h.id and ${standing('f')}) as life,
+    (select json_agg(json_build_object('number', p.number, 'kind', p.kind, 'mold', o.code, 'scheduleVersion', s.version,
+        'joinedAt', j.happened_at, 'joint', j.root,
+        'layersMade', (select count(*)::int from fact.layer_record r where r.part_id = p.id and ${standing('r')}),
+        'layersScheduled', (select count(*)::int from fact.schedule_layer y where y.schedule_id = p.schedule_id)) order by j.happened_at, p.number)
+      from fact.joint j join fact.part p on p.id = j.part_id join fact.mold o on o.id = p.mold_id
+      join fact.schedule s on s.id = p.schedule_id where j.hull_id = h.id and ${standing('j')}) as parts,
+    (select max(f.happened_at) from fact.life_fact f where f.hull_id = h.id and f.what = 'released' and ${standing('f')}) as "releasedAt"
+  from ${HULL_TABLES} where h.id = $1`;
+
+type Row = Omit<HullView, 'release'> & { readonly releasedAt: string | null };
+
+/** One hull, with its life, its parts and all that stands in the way of its release. */
+@Injectable()
+export class ReadHull {
+  constructor(private readonly db: DataSource) {}
+
+  async run(number: string): Promise<HullView> {
+    const id = await findHull(this.db.manager, number);
+    const [row] = await this.db.query<[Row]>(READ, [id]);
+    const inTheWay: readonly Obstacle[] = await obstaclesOf(this.db.manager, id);
+    const { releasedAt, ...hull } = row;
+    return { ...hull, parts: hull.parts ?? [], release: { releasedAt, inTheWay: [...inTheWay] } };
+  }
+}

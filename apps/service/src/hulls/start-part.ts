@@ -1,0 +1,19 @@
+import { Injectable } from '@nestjs/common';
+import type { StartPart as Request } from '@hull-record/contracts';
+import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { findTooling } from './find-tooling.js';
+import { PartEntity } from './part.entity.js';
+
+/** Starts a deck, liner, stringer grid or hatch in a mold. It belongs to no hull until it is joined to one. */
+@Injectable()
+export class StartPart {
+  constructor(private readonly record: RecordFact) {}
+
+  run(request: Request): Promise<Receipt<{ number: string; scheduleVersion: number }>> {
+    return this.record.run('part started', request, async (fact) => {
+      const { modelId, moldId, scheduleId, version } = await findTooling(fact, request);
+      await fact.insert(PartEntity, { number: request.number, kind: request.kind, modelId, moldId, scheduleId });
+      return { number: request.number, scheduleVersion: version };
+    });
+  }
+}

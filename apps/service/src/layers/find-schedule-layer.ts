@@ -1,0 +1,34 @@
+import type { EntityManager } from 'typeorm';
+import type { ScheduleLayer } from '@hull-record/contracts';
+import { NotThere } from '../platform/refusals.js';
+
+/** A layer of the schedule version that a part follows. */
+export interface FoundLayer {
+  readonly id: string;
+  readonly code: string;
+  readonly name: string;
+  readonly materials: ScheduleLayer['materials'];
+  readonly climate: ScheduleLayer['climate'] | null;
+  readonly predecessors: readonly string[];
+  readonly hold_point: string | null;
+}
+
+/**
+ * Finds a layer by its code in the schedule version that the part follows.
+ *
+ * @throws NotThere
+ */
+export const findScheduleLayer = async (
+  tx: EntityManager,
+  partId: string,
+  code: string,
+  pointer: string,
+): Promise<FoundLayer> => {
+  const [found] = await tx.query<FoundLayer[]>(
+    `select y.id, y.code, y.name, y.materials, y.climate, y.predecessors, y.hold_point
+     from fact.part p join fact.schedule_layer y on y.schedule_id = p.schedule_id where p.id = $1 and y.code = $2`,
+    [partId, code],
+  );
+  if (!found) throw new NotThere('layer', `${code} in the schedule of this part`, pointer);
+  return found;
+};

@@ -1,0 +1,35 @@
+import { Body, Controller, Param } from '@nestjs/common';
+import {
+  routes,
+  type RecordLayer as LayerRequest,
+  type RecordUse as UseRequest,
+  type SignHoldPoint as SignRequest,
+} from '@hull-record/contracts';
+import { Route } from '../platform/http/route.js';
+import { RecordLayer } from './record-layer.js';
+import { SignHoldPoint } from './sign-hold-point.js';
+import { UseInLayer } from './use-in-layer.js';
+
+@Controller()
+export class LayersController {
+  constructor(
+    private readonly recordLayer: RecordLayer,
+    private readonly useInLayer: UseInLayer,
+    private readonly signHoldPoint: SignHoldPoint,
+  ) {}
+
+  @Route(routes.recordLayer)
+  made(@Param('part') part: string, @Body({ schema: routes.recordLayer.body }) request: LayerRequest) {
+    return this.recordLayer.run(part, request);
+  }
+
+  @Route(routes.useInLayer)
+  used(@Param('layer') layer: string, @Body({ schema: routes.useInLayer.body }) request: UseRequest) {
+    return this.useInLayer.run(layer, request);
+  }
+
+  @Route(routes.signHoldPoint)
+  sign(@Param('layer') layer: string, @Body({ schema: routes.signHoldPoint.body }) request: SignRequest) {
+    return this.signHoldPoint.run(layer, request);
+  }
+}

@@ -1,0 +1,59 @@
+import { Injectable } from '@nestjs/common';
+import type { RecordLayer as Request } from '@hull-record/contracts';
+import { findPeople } from '../platform/facts/author.js';
+import type { Fact, OpenedNonconformity } from '../platform/facts/fact.js';
+import { standing } from '../platform/facts/standing.js';
+import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { findByCode } from '../platform/lookups/find-by-code.js';
+import { totalKg, writeUsed } from '../platform/used/write-used.js';
+import { brokenLayerRules } from './broken-layer-rules.js';
+import { climateColumns } from './climate-columns.js';
+import { findScheduleLayer } from './find-schedule-layer.js';
+import { LayerRecordEntity } from './layer-record.entity.js';
+
+export interface MadeResult {
+  readonly kg: number;
+  readonly nonconformities: readonly OpenedNonconformity[];
+}
+
+/**
+ * Records a layer as it was made. It is kept whatever rule it broke; each break is opened as a nonconformity, which
+ * blocks release until quality disposes of it.
+ */
+@Injectable()
+export class RecordLayer {
+  constructor(private readonly record: RecordFact) {}
+
+  run(part: string, request: Request): Promise<Receipt<MadeResult>> {
+    return this.record.run('layer recorded', { ...request, part }, async (fact) => {
+      const partId = await findByCode(fact.tx, 'part', fact.author.plantId, part);
+      const layer = await findScheduleLayer(fact.tx, partId, request.layer, '/layer');
+      const makers = [...(await findPeople(fact.tx, request.doneBy, (i) => `/doneBy/${i}`))].sort();
+      const id = await fact.insert(LayerRecordEntity, {
+        partId,
+        scheduleLayerId: layer.id,
+        turn: await nextTurn(fact, partId, layer.id),
+        startedAt: new Date(request.startedAt),
+        endedAt: new Date(request.endedAt),
+        makers,
+        ...climateColumns(request.climate),
+        note: request.note ?? null,
+      });
+      const taken = await writeUsed(fact, { kind: 'layer', id, partId }, request.used);
+      for (const broken of await brokenLayerRules(fact.tx, { partId, layer, request, taken })) {
+        await fact.open({ ...broken, aboutKind: 'layer', aboutId: id, partId });
+      }
+      return { kg: totalKg(taken), nonconformities: fact.nonconformities };
+    });
+  }
+}
+
+const nextTurn = async (fact: Fact, partId: string, scheduleLayerId: string): Promise<number> => {
+  const [row] = await fact.tx.query<{ turn: number }[]>(
+    `select count(*)::int + 1 as turn from fact.layer_record first
+     where first.root = first.id and first.part_id = $1 and first.schedule_layer_id = $2
+       and not exists (select from fact.layer_record r where r.root = first.root and ${standing('r')})`,
+    [partId, scheduleLayerId],
+  );
+  return row?.turn ?? 1;
+};

@@ -1,0 +1,53 @@
+import { Injectable } from '@nestjs/common';
+import type { RecordLifeFact as Request } from '@hull-record/contracts';
+import type { Fact, OpenedNonconformity } from '../platform/facts/fact.js';
+import { standing } from '../platform/facts/standing.js';
+import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { LifeFactEntity } from '../platform/life/life-fact.entity.js';
+import { findByCode } from '../platform/lookups/find-by-code.js';
+import { findHull } from '../platform/lookups/find-hull.js';
+import { Unprocessable } from '../platform/refusals.js';
+
+export interface LifeResult {
+  readonly what: string;
+  readonly nonconformities: readonly OpenedNonconformity[];
+}
+
+const NEEDS_RELEASE = new Set(['left the place of manufacture', 'at dealer', 'sold to first purchaser', 'exported']);
+
+/** Records a fact in the life of a boat. One that left before it was released is kept so, with a nonconformity. */
+@Injectable()
+export class RecordLifeFact {
+  constructor(private readonly record: RecordFact) {}
+
+  run(number: string, request: Request): Promise<Receipt<LifeResult>> {
+    return this.record.run(`life: ${request.what}`, { ...request, number }, async (fact) => {
+      const hullId = await findHull(fact.tx, number);
+      if (request.what === 'HIN affixed') await assertHasHin(fact, hullId);
+      const dealerId =
+        request.dealer === undefined
+          ? null
+          : await findByCode(fact.tx, 'dealer', fact.author.plantId, request.dealer, '/dealer');
+      await fact.insert(LifeFactEntity, { hullId, what: request.what, dealerId, note: request.note ?? null });
+      if (NEEDS_RELEASE.has(request.what)) await openIfUnreleased(fact, hullId, number, request.what);
+      return { what: request.what, nonconformities: fact.nonconformities };
+    });
+  }
+}
+
+const assertHasHin = async (fact: Fact, hullId: string): Promise<void> => {
+  const found = await fact.tx.query<unknown[]>("select from fact.hull_number where hull_id = $1 and kind = 'HIN'", [
+    hullId,
+  ]);
+  if (found.length === 0) throw new Unprocessable('no-hin', 'The hull has no HIN on record: assign it first.', '/what');
+};
+
+const openIfUnreleased = async (fact: Fact, hullId: string, number: string, what: string): Promise<void> => {
+  const released = await fact.tx.query<unknown[]>(
+    `select from fact.life_fact f where f.hull_id = $1 and f.what = 'released' and f.happened_at <= $2 and ${standing('f')}`,
+    [hullId, fact.happenedAt],
+  );
+  if (released.length > 0) return;
+  const detail = `Hull ${number}: "${what}" before it was released.`;
+  await fact.open({ rule: 'left-before-release', detail, aboutKind: 'hull', aboutId: hullId, partId: null });
+};

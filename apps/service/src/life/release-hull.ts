@@ -1,0 +1,41 @@
+import { Injectable } from '@nestjs/common';
+import type { Obstacle, ReleaseHull as Request } from '@hull-record/contracts';
+import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { LifeFactEntity } from '../platform/life/life-fact.entity.js';
+import { findHull } from '../platform/lookups/find-hull.js';
+import { Conflict } from '../platform/refusals.js';
+import { obstaclesOf } from '../platform/release/obstacles.js';
+import type { LifeResult } from './record-life-fact.js';
+
+/**
+ * Releases a hull, or says everything that is in the way.
+ *
+ * It looks while the gate of the plant is closed: no hold, reading or defect slips in between its look and its word.
+ */
+@Injectable()
+export class ReleaseHull {
+  constructor(private readonly record: RecordFact) {}
+
+  run(number: string, request: Request): Promise<Receipt<LifeResult>> {
+    return this.record.run(
+      'hull released',
+      { ...request, number },
+      async (fact) => {
+        const hullId = await findHull(fact.tx, number);
+        const inTheWay = await obstaclesOf(fact.tx, hullId);
+        if (inTheWay.length > 0) throw new NotReleasable(number, inTheWay);
+        await fact.insert(LifeFactEntity, { hullId, what: 'released', dealerId: null, note: null });
+        return { what: 'released', nonconformities: [] };
+      },
+      { gate: 'closed' },
+    );
+  }
+}
+
+class NotReleasable extends Conflict {
+  constructor(number: string, inTheWay: readonly Obstacle[]) {
+    super('not-releasable', `Hull ${number} cannot be released: ${inTheWay.length} things are in the way.`, undefined, {
+      inTheWay,
+    });
+  }
+}

@@ -1,0 +1,58 @@
+import { Body, Controller, Param, Query } from '@nestjs/common';
+import {
+  routes,
+  type ChangeLotState as StateRequest,
+  type CutKit as KitRequest,
+  type ListLotsQuery,
+  type MakeMix as MixRequest,
+  type ReceiveLot as ReceiveRequest,
+} from '@hull-record/contracts';
+import { Route } from '../platform/http/route.js';
+import { ChangeLotState } from './change-lot-state.js';
+import { CutKit } from './cut-kit.js';
+import { ListLots } from './list-lots.query.js';
+import { MakeMix } from './make-mix.js';
+import { ReadLot } from './read-lot.query.js';
+import { ReceiveLot } from './receive-lot.js';
+
+@Controller()
+export class LotsController {
+  constructor(
+    private readonly receiveLot: ReceiveLot,
+    private readonly changeLotState: ChangeLotState,
+    private readonly makeMix: MakeMix,
+    private readonly cutKit: CutKit,
+    private readonly listLots: ListLots,
+    private readonly readLot: ReadLot,
+  ) {}
+
+  @Route(routes.receiveLot)
+  receive(@Body({ schema: routes.receiveLot.body }) request: ReceiveRequest) {
+    return this.receiveLot.run(request);
+  }
+
+  @Route(routes.listLots)
+  list(@Query({ schema: routes.listLots.query }) query: ListLotsQuery) {
+    return this.listLots.run(query);
+  }
+
+  @Route(routes.readLot)
+  read(@Param('lot') lot: string) {
+    return this.readLot.run(lot);
+  }
+
+  @Route(routes.changeLotState)
+  changeState(@Param('lot') lot: string, @Body({ schema: routes.changeLotState.body }) request: StateRequest) {
+    return this.changeLotState.run(lot, request);
+  }
+
+  @Route(routes.makeMix)
+  mix(@Body({ schema: routes.makeMix.body }) request: MixRequest) {
+    return this.makeMix.run(request);
+  }
+
+  @Route(routes.cutKit)
+  cut(@Body({ schema: routes.cutKit.body }) request: KitRequest) {
+    return this.cutKit.run(request);
+  }
+}

@@ -1,0 +1,17 @@
+import { Module } from '@nestjs/common';
+import { AmendLot } from './amend-lot.js';
+import { AmendLotInput } from './amend-lot-input.js';
+import { ChangeLotState } from './change-lot-state.js';
+import { CutKit } from './cut-kit.js';
+import { ListLots } from './list-lots.query.js';
+import { LotsController } from './lots.controller.js';
+import { MakeMix } from './make-mix.js';
+import { ReadLot } from './read-lot.query.js';
+import { ReceiveLot } from './receive-lot.js';
+
+/** Lots: received, mixed and cut, and their states. */
+@Module({
+  controllers: [LotsController],
+  providers: [ReceiveLot, ChangeLotState, MakeMix, CutKit, ListLots, ReadLot, AmendLot, AmendLotInput],
+})
+export class LotsModule {}

@@ -1,0 +1,50 @@
+import { Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import type { LotView } from '@hull-record/contracts';
+import { resolveComposition } from '@hull-record/genealogy';
+import { loadUpstream } from '../platform/composition/load-upstream.js';
+import { standing } from '../platform/facts/standing.js';
+import { NotThere } from '../platform/refusals.js';
+import { LOT_COLUMNS, LOT_TABLES } from './lot-columns.js';
+
+const READ = `
+  select ${LOT_COLUMNS}, l.certificate, t.code as tank,
+    coalesce((select json_agg(json_build_object('id', i.id, 'lot', x.code, 'lotId', i.input_id,
+        'amount', json_build_object('quantity', i.quantity::text, 'unit', i.unit, 'basis', i.basis, 'kg', i.kg)) order by x.code, i.id)
+      from fact.lot_input i join fact.lot x on x.root = i.input_id and ${standing('x')}
+      where i.lot_id = l.root and ${standing('i')}), '[]') as inputs,
+    coalesce((select json_agg(json_build_object('state', s.state, 'reason', s.reason, 'happenedAt', s.happened_at) order by s.happened_at, s.recorded_at, s.id)
+      from fact.lot_state s where s.lot_id = l.root and ${standing('s')}), '[]') as states,
+    coalesce((select sum(u.kg) from fact.used u where u.lot_id = l.root and ${standing('u')}), 0)
+      + coalesce((select sum(i.kg) from fact.lot_input i where i.input_id = l.root and ${standing('i')}), 0) as "usedKg",
+    coalesce((select sum(a.kg) from fact.lot_adjustment a where a.lot_id = l.root and ${standing('a')}), 0) as "adjustedKg"
+  from ${LOT_TABLES}
+  where (l.code = $1 or l.root::text = lower($1)) and ${standing('l')} order by l.recorded_at limit 1`;
+
+/** One lot, by code or id, with what it is made of. */
+@Injectable()
+export class ReadLot {
+  constructor(private readonly db: DataSource) {}
+
+  async run(lot: string): Promise<LotView> {
+    const [found] = await this.db.query<LotView[]>(READ, [lot]);
+    if (!found) throw new NotThere('lot', lot);
+    const graph = await loadUpstream(this.db.manager, [found.id]);
+    const portions = resolveComposition(found.id, graph);
+    const codes = await this.codesOf(portions.flatMap(({ source }) => source ?? []));
+    const composition = portions.map(({ source, role, fraction }) => ({
+      source: source === null ? null : (codes.get(source) ?? source),
+      role,
+      fraction,
+    }));
+    return { ...found, composition };
+  }
+
+  private async codesOf(ids: readonly string[]): Promise<ReadonlyMap<string, string>> {
+    const rows = await this.db.query<{ root: string; code: string }[]>(
+      `select l.root, l.code from fact.lot l where l.root = any($1) and ${standing('l')}`,
+      [ids],
+    );
+    return new Map(rows.map((row) => [row.root, row.code]));
+  }
+}

@@ -1,0 +1,71 @@
+import { Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import type { PartView } from '@hull-record/contracts';
+import { loadUpstream } from '../platform/composition/load-upstream.js';
+import { standing } from '../platform/facts/standing.js';
+import { supplierLotsOf, type SupplierLot } from '../platform/lots/supplier-lots.js';
+import { NotThere } from '../platform/refusals.js';
+import { loadDefects, loadNonconformities, loadRepairs } from '../platform/views/faults.js';
+import { loadLayerRecords, loadParts, loadReadings, loadUsed, NOW, type PartRow } from '../platform/views/making.js';
+import { toDefectView } from '../platform/views/to-view.js';
+import { toLayerView, toRepairView, type Making } from './to-part-view.js';
+
+/** One part: its layers as scheduled and as made, with lots and readings; its defects, repairs and nonconformities. */
+@Injectable()
+export class ReadPart {
+  constructor(private readonly db: DataSource) {}
+
+  async run(number: string): Promise<PartView> {
+    const id = await this.find(number);
+    const tx = this.db.manager;
+    const [part] = (await loadParts(tx, [id], NOW)) as [PartRow];
+    const records = await loadLayerRecords(tx, [id], NOW);
+    const repairs = await loadRepairs(tx, [id], NOW);
+    const places = [...records.map((row) => row.root), ...repairs.map((row) => row.id)];
+    const used = await loadUsed(tx, places, NOW);
+    const making: Making = {
+      used,
+      readings: await loadReadings(tx, places, NOW),
+      supplierLots: await this.supplierLots(used.map((row) => row.lot_id)),
+    };
+    const nonconformities = await loadNonconformities(tx, [id], NOW);
+    return {
+      ...{
+        id,
+        number: part.number,
+        kind: part.kind,
+        model: part.model,
+        mold: part.mold,
+        scheduleVersion: part.version,
+        hull: part.hull,
+      },
+      layers: part.layers.map(({ id: layer, ...scheduled }) => ({
+        scheduled,
+        record: toLayerView(
+          records.find((row) => row.schedule_layer_id === layer),
+          making,
+        ),
+      })),
+      defects: (await loadDefects(tx, { parts: [id] }, NOW)).map(toDefectView),
+      repairs: repairs.map((row) => toRepairView(row, making)),
+      nonconformities: nonconformities.map((row) => ({
+        ...{ id: row.id, rule: row.rule, detail: row.detail, disposition: row.disposition },
+        happenedAt: row.happened_at.toISOString(),
+      })),
+    };
+  }
+
+  private async find(number: string): Promise<string> {
+    const [found] = await this.db.query<{ id: string }[]>(
+      `select p.id from fact.part p where (p.number = $1 or p.id::text = lower($1)) and ${standing('p')} order by p.recorded_at limit 1`,
+      [number],
+    );
+    if (!found) throw new NotThere('part', number);
+    return found.id;
+  }
+
+  private async supplierLots(lots: readonly string[]): Promise<ReadonlyMap<string, readonly SupplierLot[]>> {
+    const graph = await loadUpstream(this.db.manager, [...new Set(lots)]);
+    return supplierLotsOf(this.db.manager, [...new Set(lots)], graph, NOW);
+  }
+}

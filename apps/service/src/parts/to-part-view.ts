@@ -1,0 +1,73 @@
+import type { LayerRecordView, RepairView, UsedView } from '@hull-record/contracts';
+import type { SupplierLot } from '../platform/lots/supplier-lots.js';
+import type { RepairRow } from '../platform/views/faults.js';
+import type { LayerRow, ReadingRow, UsedRow } from '../platform/views/making.js';
+import { toReadingView } from '../platform/views/to-view.js';
+
+/** What was used and read on a part, with the supplier lots behind each lot. */
+export interface Making {
+  readonly used: readonly UsedRow[];
+  readonly readings: readonly ReadingRow[];
+  readonly supplierLots: ReadonlyMap<string, readonly SupplierLot[]>;
+}
+
+const amountOf = ({ quantity, unit, basis, kg }: UsedRow) => ({ quantity, unit, basis, kg });
+
+const toUsedView = (row: UsedRow, making: Making): UsedView => ({
+  id: row.id,
+  lot: row.lot,
+  lotId: row.lot_id,
+  tank: row.tank,
+  supplierLots: [...(making.supplierLots.get(row.lot_id) ?? [])],
+  amount: amountOf(row),
+  happenedAt: row.happened_at.toISOString(),
+  corrected: row.id !== row.root,
+});
+
+/** A layer as made, or null when it is still to come. */
+export const toLayerView = (row: LayerRow | undefined, making: Making): LayerRecordView | null =>
+  row === undefined
+    ? null
+    : {
+        id: row.id,
+        startedAt: row.started_at.toISOString(),
+        endedAt: row.ended_at.toISOString(),
+        recordedAt: row.recorded_at.toISOString(),
+        doneBy: row.done_by,
+        enteredBy: row.entered_by,
+        climate: row.climate,
+        note: row.note,
+        used: making.used.filter((used) => used.into_id === row.root).map((used) => toUsedView(used, making)),
+        readings: making.readings.filter((reading) => reading.of_id === row.root).map(toReadingView),
+        signature:
+          row.signed_by === null || row.signed_at === null
+            ? null
+            : { by: row.signed_by, at: row.signed_at.toISOString(), identity: row.signature_identity ?? 'stated' },
+        corrected: row.id !== row.root,
+      };
+
+export const toRepairView = (row: RepairRow, making: Making): RepairView => ({
+  id: row.id,
+  mark: row.mark,
+  defects: row.defects,
+  procedure: row.procedure,
+  taperRatio: row.taper_ratio,
+  grindOutMm: row.grind_out_mm,
+  plies: row.plies,
+  doneBy: row.done_by,
+  used: making.used
+    .filter((used) => used.into_id === row.id)
+    .map((used) => ({ id: used.id, lot: used.lot, lotId: used.lot_id, amount: amountOf(used) })),
+  readings: making.readings.filter((reading) => reading.of_id === row.id).map(toReadingView),
+  acceptance:
+    row.accepted === null || row.accepted_by === null || row.accepted_at === null
+      ? null
+      : {
+          accepted: row.accepted,
+          by: row.accepted_by,
+          at: row.accepted_at.toISOString(),
+          note: row.acceptance_note,
+          identity: row.acceptance_identity ?? 'stated',
+        },
+  happenedAt: row.happened_at.toISOString(),
+});

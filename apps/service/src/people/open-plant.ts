@@ -1,0 +1,52 @@
+import { Injectable } from '@nestjs/common';
+import { DataSource } from 'typeorm';
+import type { Config } from '../platform/config/config.js';
+import { now } from '../platform/clock.js';
+import { PlantEntity } from '../platform/facts/plant.entity.js';
+import { RecordFact } from '../platform/facts/record-fact.js';
+import { childId, sha256 } from '../platform/ids.js';
+import { DeviceEntity } from './device.entity.js';
+import { writePerson } from './register-person.js';
+
+/** Badge and device with which everything else is first registered, until people sign in. */
+export const FIRST_BADGE = 'ADMIN';
+export const FIRST_DEVICE = 'DESK';
+
+/** Opens the plant of the configuration when it is not in the record: its first administrator and its first device. */
+@Injectable()
+export class OpenPlant {
+  constructor(
+    private readonly db: DataSource,
+    private readonly record: RecordFact,
+  ) {}
+
+  /** @returns whether the plant was new */
+  async run(plant: Config['plant']): Promise<boolean> {
+    const known = await this.db.query<unknown[]>('select from fact.plant where code = $1', [plant.code]);
+    if (known.length > 0) return false;
+    const id = firstEntryOf(plant.code);
+    const plantId = childId(id, 'plant');
+    const first = { id, enteredBy: FIRST_BADGE, device: FIRST_DEVICE, happenedAt: now().toISOString() };
+    const author = { plantId, personId: id, deviceId: childId(id, '2'), badge: FIRST_BADGE };
+    await this.record.run(
+      'plant opened',
+      first,
+      async (fact) => {
+        await fact.tx.insert(PlantEntity, { id: plantId, ...plant });
+        await writePerson(fact, { badge: FIRST_BADGE, name: 'First administrator', roles: ['administrator'] });
+        await fact.insert(DeviceEntity, {
+          id: author.deviceId,
+          code: FIRST_DEVICE,
+          description: 'Office desk',
+          ratedForClassifiedArea: false,
+        });
+        return { plant: plant.code };
+      },
+      { author },
+    );
+    return true;
+  }
+}
+
+/** Two services that start at once open one plant: both make the same id of its code. */
+const firstEntryOf = (code: string): string => childId(sha256(code), 'plant opened');

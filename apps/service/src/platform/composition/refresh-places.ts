@@ -1,0 +1,91 @@
+import type { EntityManager } from 'typeorm';
+import { resolveComposition, type Composition } from '@hull-record/genealogy';
+import { basisOf, weaknessOf } from './basis.js';
+import { loadUpstream } from './load-upstream.js';
+import { sumByRole, sumBySource, type UsedAmount } from './sum-place.js';
+import { standing } from '../facts/standing.js';
+
+/** A layer, joint or repair that stands, and the part it belongs to. */
+export const PLACES = `
+  select root as place_id, part_id, 'layer' as into_kind from fact.layer_record p where root = any($1) and ${standing('p')}
+  union all
+  select root, part_id, 'joint' from fact.joint p where root = any($1) and ${standing('p')}
+  union all
+  select root, part_id, 'repair' from fact.repair p where root = any($1) and ${standing('p')}`;
+
+interface Place {
+  readonly place_id: string;
+  readonly part_id: string;
+  readonly into_kind: string;
+}
+
+interface UsedRow {
+  readonly into_id: string;
+  readonly lot_id: string;
+  readonly kg: number;
+  readonly basis: string;
+  readonly happened_at: Date;
+}
+
+const USED = `select u.into_id, u.lot_id, u.kg, u.basis, u.happened_at from fact.used u where u.into_id = any($1) and ${standing('u')}`;
+
+/**
+ * Works out anew what is in each of these layers, joints and repairs.
+ *
+ * Each place is locked first, in the order of its id: of two who add to one place at once, the second sees the first.
+ */
+export const refreshPlaces = async (tx: EntityManager, places: readonly string[]): Promise<void> => {
+  if (places.length === 0) return;
+  const ids = [...new Set(places)].sort();
+  for (const id of ids) await tx.query('select pg_advisory_xact_lock(hashtextextended($1, 2))', [id]);
+  const standingPlaces = await tx.query<Place[]>(PLACES, [ids]);
+  const used = await tx.query<UsedRow[]>(USED, [ids]);
+  const composition = await compositionsOf(tx, used);
+  await tx.query('delete from derived.place_source where place_id = any($1)', [ids]);
+  await tx.query('delete from derived.place_role where place_id = any($1)', [ids]);
+  for (const place of standingPlaces) {
+    const amounts = used.filter((row) => row.into_id === place.place_id).map((row) => toAmount(row, composition));
+    await keepPlace(tx, place, amounts);
+  }
+};
+
+const compositionsOf = async (
+  tx: EntityManager,
+  used: readonly UsedRow[],
+): Promise<ReadonlyMap<string, Composition>> => {
+  const lots = [...new Set(used.map((row) => row.lot_id))];
+  const graph = await loadUpstream(tx, lots);
+  return new Map(lots.map((lot) => [lot, resolveComposition(lot, graph)]));
+};
+
+const toAmount = (row: UsedRow, compositions: ReadonlyMap<string, Composition>): UsedAmount => ({
+  kg: row.kg,
+  weakness: weaknessOf(row.basis),
+  at: row.happened_at,
+  composition: compositions.get(row.lot_id) ?? [],
+});
+
+const keepPlace = async (tx: EntityManager, place: Place, amounts: readonly UsedAmount[]): Promise<void> => {
+  const sources = sumBySource(amounts);
+  await tx.query(
+    `insert into derived.place_source (place_id, part_id, into_kind, role, source_id, kg, basis, first_at, last_at)
+     select $1, $2, $3, * from unnest($4::text[], $5::uuid[], $6::float8[], $7::text[], $8::timestamptz[], $9::timestamptz[])`,
+    [
+      place.place_id,
+      place.part_id,
+      place.into_kind,
+      sources.map(({ role }) => role),
+      sources.map(({ source }) => source),
+      sources.map(({ kg }) => kg),
+      sources.map(({ weakness }) => basisOf(weakness)),
+      sources.map(({ firstAt }) => firstAt),
+      sources.map(({ lastAt }) => lastAt),
+    ],
+  );
+  const roles = sumByRole(sources);
+  await tx.query(
+    `insert into derived.place_role (place_id, part_id, role, kg)
+     select $1, $2, * from unnest($3::text[], $4::float8[])`,
+    [place.place_id, place.part_id, roles.map(({ role }) => role), roles.map(({ kg }) => kg)],
+  );
+};

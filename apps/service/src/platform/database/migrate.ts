@@ -1,0 +1,50 @@
+import pg from 'pg';
+import { DataSource } from 'typeorm';
+import { MIGRATIONS } from './migrations/index.js';
+
+/** Any number that no other user of the database takes for an advisory lock. */
+const MIGRATION_LOCK = 4_318_072_501;
+
+/**
+ * Brings the database up to date as the owner role, then closes that connection.
+ *
+ * Several services may start at once: an advisory lock lets one migrate while the others wait.
+ * Grants are given anew each time, so that a new table is never forgotten.
+ */
+export const migrate = async (ownerUrl: string, serviceRole: string): Promise<void> => {
+  const lock = new pg.Client({ connectionString: ownerUrl });
+  await lock.connect();
+  try {
+    await lock.query('select pg_advisory_lock($1)', [MIGRATION_LOCK]);
+    await runMigrations(ownerUrl);
+    for (const grant of grants(lock.escapeIdentifier(serviceRole))) await lock.query(grant);
+  } finally {
+    await lock.end();
+  }
+};
+
+const runMigrations = async (ownerUrl: string): Promise<void> => {
+  const owner = new DataSource({
+    type: 'postgres',
+    url: ownerUrl,
+    migrations: [...MIGRATIONS],
+    migrationsTableName: 'migration',
+    installExtensions: false,
+    poolSize: 2,
+  });
+  await owner.initialize();
+  try {
+    await owner.runMigrations({ transaction: 'all' });
+  } finally {
+    await owner.destroy();
+  }
+};
+
+/** Facts can be read and added; what is derived or in work can be changed. */
+const grants = (role: string): readonly string[] => [
+  'revoke create on schema public from public',
+  `grant usage on schema fact, derived, work to ${role}`,
+  `revoke all on all tables in schema fact from ${role}`,
+  `grant select, insert on all tables in schema fact to ${role}`,
+  `grant select, insert, update, delete on all tables in schema derived, work to ${role}`,
+];

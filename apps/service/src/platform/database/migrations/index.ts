@@ -1,0 +1,8 @@
+import { Journal0001 } from './0001-journal.js';
+import { Materials0002 } from './0002-materials.js';
+import { Boats0003 } from './0003-boats.js';
+import { Making0004 } from './0004-making.js';
+import { Derived0005 } from './0005-derived.js';
+
+/** Every migration in order. Forward only: a later one mends an earlier one. */
+export const MIGRATIONS = [Journal0001, Materials0002, Boats0003, Making0004, Derived0005] as const;

@@ -1,0 +1,37 @@
+import { DataSource } from 'typeorm';
+import type { Config } from '../config/config.js';
+import { startEmbedded } from '../embedded/index.js';
+import { checkServiceRole } from './check-role.js';
+import { serviceDataSource } from './data-source.js';
+import { migrate } from './migrate.js';
+import { prepareRoles, type RoleUrls } from './roles.js';
+
+/** A database that is migrated and open as the service role. */
+export interface OpenDatabase {
+  readonly db: DataSource;
+  close(): Promise<void>;
+}
+
+/**
+ * Opens the database: starts the embedded server unless a server is configured, checks the service role, migrates as the
+ * owner, and connects as the service.
+ */
+export const openDatabase = async (config: Config, say: (line: string) => void): Promise<OpenDatabase> => {
+  const server = config.database === 'embedded' ? await startEmbedded({ dataDir: config.dataDir, say }) : undefined;
+  try {
+    const urls: RoleUrls = server ? await prepareRoles(server, config.dataDir) : (config.database as RoleUrls);
+    await migrate(urls.ownerUrl, decodeURIComponent(new URL(urls.serviceUrl).username));
+    await checkServiceRole(urls.serviceUrl);
+    const db = await serviceDataSource(urls.serviceUrl).initialize();
+    return {
+      db,
+      close: async () => {
+        await db.destroy();
+        await server?.stop();
+      },
+    };
+  } catch (error) {
+    await server?.stop();
+    throw error;
+  }
+};

@@ -1,0 +1,49 @@
+import { ComposedLotEntity, LotCompositionEntity, PlaceRoleEntity, PlaceSourceEntity } from '../composition/tables.js';
+import { ClientIdEntity } from '../facts/client-id.entity.js';
+import { CorrectionEntity } from '../facts/correction.entity.js';
+import { JournalEntity } from '../facts/journal.entity.js';
+import { NonconformityEntity } from '../facts/nonconformity.entity.js';
+import { PlantEntity } from '../facts/plant.entity.js';
+import { LifeFactEntity } from '../life/life-fact.entity.js';
+import { LotAdjustmentEntity } from '../lots/lot-adjustment.entity.js';
+import { LotInputEntity } from '../lots/lot-input.entity.js';
+import { LotEntity } from '../lots/lot.entity.js';
+import { UsedEntity } from '../used/used.entity.js';
+import { DealerEntity } from '../../dealers/dealer.entity.js';
+import { DefectEntity } from '../../defects/defect.entity.js';
+import { PhotoEntity } from '../../defects/photo.entity.js';
+import { DispositionEntity } from '../../dispositions/disposition.entity.js';
+import { EquipmentEntity } from '../../equipment/equipment.entity.js';
+import { HullNumberEntity } from '../../hulls/hull-number.entity.js';
+import { HullEntity } from '../../hulls/hull.entity.js';
+import { JointEntity } from '../../hulls/joint.entity.js';
+import { PartEntity } from '../../hulls/part.entity.js';
+import { LayerRecordEntity } from '../../layers/layer-record.entity.js';
+import { SignatureEntity } from '../../layers/signature.entity.js';
+import { LotStateEntity } from '../../lots/lot-state.entity.js';
+import { MaterialEntity } from '../../materials/material.entity.js';
+import { ModelEntity } from '../../models/model.entity.js';
+import { MoldEntity } from '../../models/mold.entity.js';
+import { ScheduleLayerEntity } from '../../models/schedule-layer.entity.js';
+import { ScheduleEntity } from '../../models/schedule.entity.js';
+import { DeviceEntity } from '../../people/device.entity.js';
+import { PersonDetailEntity } from '../../people/person-detail.entity.js';
+import { PersonRoleEntity } from '../../people/person-role.entity.js';
+import { PersonEntity } from '../../people/person.entity.js';
+import { ReadingEntity } from '../../readings/reading.entity.js';
+import { AcceptanceEntity } from '../../repairs/acceptance.entity.js';
+import { RepairDefectEntity } from '../../repairs/repair-defect.entity.js';
+import { RepairEntity } from '../../repairs/repair.entity.js';
+import { TankEntity } from '../../tanks/tank.entity.js';
+
+/** Every table, named one by one: the one place of the platform that knows the features' tables. */
+export const TABLES = [
+  ...[ClientIdEntity, JournalEntity, CorrectionEntity, NonconformityEntity, PlantEntity],
+  ...[PersonEntity, PersonRoleEntity, PersonDetailEntity, DeviceEntity, EquipmentEntity, DealerEntity],
+  ...[MaterialEntity, TankEntity, LotEntity, LotInputEntity, LotAdjustmentEntity, LotStateEntity],
+  ...[ModelEntity, ScheduleEntity, ScheduleLayerEntity, MoldEntity],
+  ...[HullEntity, HullNumberEntity, PartEntity, JointEntity, LifeFactEntity],
+  ...[LayerRecordEntity, UsedEntity, ReadingEntity, SignatureEntity],
+  ...[DefectEntity, PhotoEntity, RepairEntity, RepairDefectEntity, AcceptanceEntity, DispositionEntity],
+  ...[LotCompositionEntity, ComposedLotEntity, PlaceSourceEntity, PlaceRoleEntity],
+] as const;

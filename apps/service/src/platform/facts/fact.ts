@@ -1,0 +1,107 @@
+import type { EntityManager, EntityMetadata, EntityTarget } from 'typeorm';
+import { childId } from '../ids.js';
+import { rowDigest } from './digest.js';
+import type { FactRow, FilledIn } from './fact-row.js';
+import { NonconformityEntity } from './nonconformity.entity.js';
+
+/** Who records, on what, and when. */
+export interface Author {
+  readonly plantId: string;
+  readonly personId: string;
+  readonly deviceId: string;
+  readonly badge: string;
+}
+
+/** A row that a fact wrote, with the digest that the journal keeps of it. */
+export interface WrittenRow {
+  readonly table: string;
+  readonly id: string;
+  readonly digest: string;
+  readonly values: Readonly<Record<string, unknown>>;
+}
+
+/** Values of a new row; `id` and `root` default to an id made from the fact's own. */
+export type NewRow<E extends FactRow> = Omit<E, FilledIn> & {
+  readonly id?: string;
+  readonly root?: string;
+  readonly happenedAt?: Date;
+};
+
+export interface OpenedNonconformity {
+  readonly id: string;
+  readonly rule: string;
+  readonly detail: string;
+}
+
+/** A fact while it is being recorded, inside its transaction: what it writes goes into its journal entry. */
+export class Fact {
+  readonly rows: WrittenRow[] = [];
+  readonly nonconformities: OpenedNonconformity[] = [];
+
+  constructor(
+    readonly tx: EntityManager,
+    readonly id: string,
+    readonly author: Author,
+    readonly happenedAt: Date,
+    readonly recordedAt: Date,
+  ) {}
+
+  /** Appends one row. The first row of a fact has the fact's own id, so that its maker can refer to it at once. */
+  async insert<E extends FactRow>(entity: EntityTarget<E>, values: NewRow<E>): Promise<string> {
+    const [id] = await this.insertMany(entity, [values]);
+    return id as string;
+  }
+
+  /** Appends rows of one kind in one statement. */
+  async insertMany<E extends FactRow>(entity: EntityTarget<E>, rows: readonly NewRow<E>[]): Promise<readonly string[]> {
+    if (rows.length === 0) return [];
+    const metadata = this.tx.connection.getMetadata(entity);
+    const complete = rows.map((values, i) => this.complete(values, this.rows.length + i));
+    await this.tx
+      .createQueryBuilder()
+      .insert()
+      .into(entity)
+      .values(complete as never)
+      .updateEntity(false)
+      .execute();
+    for (const row of complete) this.rows.push(written(metadata, row));
+    return complete.map((row) => row.id);
+  }
+
+  /** Keeps what was done against a rule; it blocks release until quality disposes of it. */
+  async open(found: {
+    rule: string;
+    detail: string;
+    aboutKind: string;
+    aboutId: string;
+    partId: string | null;
+  }): Promise<void> {
+    const id = await this.insert(NonconformityEntity, found);
+    this.nonconformities.push({ id, rule: found.rule, detail: found.detail });
+  }
+
+  /** Rows of one table that this fact wrote so far. */
+  wrote(table: string): readonly WrittenRow[] {
+    return this.rows.filter((row) => row.table === table);
+  }
+
+  private complete<E extends FactRow>(values: NewRow<E>, ordinal: number): FactRow {
+    const id = values.id ?? (ordinal === 0 ? this.id : childId(this.id, String(ordinal)));
+    return {
+      happenedAt: this.happenedAt,
+      ...values,
+      id,
+      root: values.root ?? id,
+      plantId: this.author.plantId,
+      entryId: this.id,
+      recordedAt: this.recordedAt,
+    };
+  }
+}
+
+const written = (metadata: EntityMetadata, row: FactRow): WrittenRow => {
+  const columns = Object.fromEntries(
+    metadata.columns.map((column) => [column.databaseName, column.getEntityValue(row as never) as unknown]),
+  );
+  return { table: metadata.tableName, id: row.id, digest: rowDigest(columns), values: columns };
+};

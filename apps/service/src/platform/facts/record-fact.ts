@@ -1,0 +1,121 @@
+import { Injectable } from '@nestjs/common';
+import { DataSource, type EntityManager } from 'typeorm';
+import type { Envelope } from '@hull-record/contracts';
+import { now } from '../clock.js';
+import { Composition } from '../composition/composition.js';
+import { ClientIdReused, InvalidRequest } from '../refusals.js';
+import { findAuthor } from './author.js';
+import { canonical, digestOf } from './digest.js';
+import { type Author, Fact } from './fact.js';
+import { JournalEntity } from './journal.entity.js';
+import { meetGate, type Gate } from './gate.js';
+
+/** What a recorded fact answers with, now and at every retry. */
+export interface Receipt<R> {
+  readonly id: string;
+  readonly recordedAt: string;
+  readonly replayed: boolean;
+  readonly result: R;
+}
+
+export interface RecordOptions<B> {
+  /** What the journal keeps of the request, when it must not keep all (personal data). */
+  readonly journalled?: (body: B) => unknown;
+  /** Closed while a release looks at all that could stand in its way; open for everything else. */
+  readonly gate?: Gate;
+  /** Names the author when nobody is registered yet. */
+  readonly author?: Author;
+}
+
+/** Format of journal entries; raised when their content changes shape. */
+const ENTRY_FORMAT = 1;
+
+/** A device's clock may run ahead by this much, ms. */
+const CLOCK_TOLERANCE_MS = 10 * 60_000;
+
+/**
+ * The one path that records a fact: its rows, what follows from them, and its journal entry, in one transaction.
+ *
+ * The same client-made id again records nothing and gives the same receipt; with another body it is refused.
+ * Ten at once: one records, the others wait for it and get its receipt.
+ */
+@Injectable()
+export class RecordFact {
+  constructor(
+    private readonly db: DataSource,
+    private readonly composition: Composition,
+  ) {}
+
+  async run<B extends Envelope, R>(
+    kind: string,
+    body: B,
+    decide: (fact: Fact) => Promise<R>,
+    options: RecordOptions<B> = {},
+  ): Promise<Receipt<R>> {
+    assertNotAhead(body.happenedAt);
+    const journalled = options.journalled?.(body) ?? body;
+    return this.db.transaction(async (tx) => {
+      const before = await claim(tx, body.id, digestOf({ kind, body: journalled }));
+      if (before) return before as Receipt<R>;
+      const author = options.author ?? (await findAuthor(tx, body.enteredBy, body.device));
+      await meetGate(tx, author.plantId, options.gate ?? 'open');
+      const fact = new Fact(tx, body.id, author, new Date(body.happenedAt), await databaseTime(tx));
+      const result = await decide(fact);
+      await this.composition.follow(fact);
+      await writeEntry(fact, kind, body, journalled, result);
+      return { id: fact.id, recordedAt: fact.recordedAt.toISOString(), replayed: false, result };
+    });
+  }
+}
+
+const assertNotAhead = (happenedAt: string): void => {
+  if (Date.parse(happenedAt) > now().getTime() + CLOCK_TOLERANCE_MS) {
+    throw new InvalidRequest([{ pointer: '/happenedAt', detail: 'lies in the future: check the clock of the device' }]);
+  }
+};
+
+/** Takes the client id for this transaction, or gives the receipt of the fact that took it before. */
+const claim = async (tx: EntityManager, id: string, digest: Buffer): Promise<Receipt<unknown> | undefined> => {
+  const taken: unknown[] = await tx.query(
+    'insert into fact.client_id (id, digest) values ($1, $2) on conflict do nothing returning id',
+    [id, digest],
+  );
+  if (taken.length === 1) return undefined;
+  const [before] = await tx.query<{ digest: Buffer; recorded_at: Date; entry: string }[]>(
+    'select k.digest, j.recorded_at, j.entry from fact.client_id k join fact.journal j on j.id = k.id where k.id = $1',
+    [id],
+  );
+  if (!before || !before.digest.equals(digest)) throw new ClientIdReused(id);
+  const { result } = JSON.parse(before.entry) as { result: unknown };
+  return { id, recordedAt: before.recorded_at.toISOString(), replayed: true, result };
+};
+
+/** The database's clock, so that services on several machines agree. */
+const databaseTime = async (tx: EntityManager): Promise<Date> => {
+  const [row] = await tx.query<{ at: Date }[]>("select date_trunc('milliseconds', clock_timestamp()) as at");
+  return (row as { at: Date }).at;
+};
+
+const writeEntry = async (
+  fact: Fact,
+  kind: string,
+  body: Envelope,
+  journalled: unknown,
+  result: unknown,
+): Promise<void> => {
+  const { plantId, personId, deviceId } = fact.author;
+  const header = {
+    id: fact.id,
+    plantId,
+    kind,
+    personId,
+    deviceId,
+    identity: 'stated',
+    happenedAt: fact.happenedAt,
+    recordedAt: fact.recordedAt,
+  };
+  const rows = fact.rows.map(({ table, id, digest }) => ({ table, id, sha256: digest }));
+  const entry = canonical({ format: ENTRY_FORMAT, ...header, station: body.station, body: journalled, rows, result });
+  const covers = fact.rows.map((row) => `${row.table}/${row.id}`);
+  await fact.tx.insert(JournalEntity, { ...header, format: ENTRY_FORMAT, covers, entry });
+};

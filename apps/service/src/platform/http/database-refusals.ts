@@ -1,0 +1,63 @@
+import { QueryFailedError } from 'typeorm';
+import { Conflict, type Refusal, Unprocessable } from '../refusals.js';
+
+/** What it means when a constraint of the database refuses: the database is the judge, also between two at once. */
+const MEANINGS: Readonly<Record<string, () => Refusal>> = {
+  person_badge_once: () => new Conflict('badge-taken', 'This badge is registered already.', '/badge'),
+  device_code_once: () => new Conflict('code-taken', 'This device code is registered already.', '/code'),
+  equipment_code_once: () => new Conflict('code-taken', 'This equipment code is registered already.', '/code'),
+  dealer_code_once: () => new Conflict('code-taken', 'This dealer code is registered already.', '/code'),
+  material_code_once: () => new Conflict('code-taken', 'This material code is registered already.', '/code'),
+  tank_code_once: () => new Conflict('code-taken', 'This tank code is registered already.', '/code'),
+  mold_code_once: () => new Conflict('code-taken', 'This mold code is registered already.', '/code'),
+  model_code_once: () => new Conflict('code-taken', 'This model code is registered already.', '/code'),
+  lot_code_once: () => new Conflict('code-taken', 'This lot code is in use: give the lot another.', '/code'),
+  part_number_once: () => new Conflict('code-taken', 'This part number is in use.', '/number'),
+  tank_fill_once: () =>
+    new Conflict(
+      'tank-filled-meanwhile',
+      'Somebody else recorded a fill of this tank just now: look at the tank and record again.',
+      '/code',
+    ),
+  schedule_version_once: () =>
+    new Conflict('version-published', 'This version is published and never changes: publish the next one.', '/version'),
+  schedule_layer_code_once: () =>
+    new Unprocessable('layer-code-twice', 'Two layers have the same code: each layer has its own.', '/layers'),
+  hull_number_once: () =>
+    new Conflict('number-taken', 'This number was issued before, and a number is never issued twice.', '/number'),
+  joint_part_once: () =>
+    new Conflict('part-joined', 'This part is joined to a hull already: withdraw that joint first.', '/part'),
+  layer_record_once: () =>
+    new Conflict('layer-recorded', 'This layer is recorded already: add to it, or correct it.', '/layer'),
+  signature_by_another_person: () =>
+    new Conflict('signer-is-maker', 'Who made the layer cannot sign it: ask another person.', '/enteredBy'),
+  signature_once: () => new Conflict('signed-already', 'This hold point is signed already.'),
+  acceptance_by_another_person: () =>
+    new Conflict('accepter-is-maker', 'Who did the repair cannot accept it: ask another person.', '/enteredBy'),
+  acceptance_once: () => new Conflict('judged-already', 'This repair is accepted or refused already.'),
+  disposition_once: () =>
+    new Conflict('disposed-already', 'This is disposed of already: withdraw that disposition first.', '/about'),
+  disposition_concession_once: () =>
+    new Conflict('concession-taken', 'This concession number is in use.', '/concession'),
+  repair_defect_once: () => new Unprocessable('defect-twice', 'The same defect is named twice.', '/defects'),
+  correction_once: () =>
+    new Conflict(
+      'corrected-meanwhile',
+      'This fact was corrected already: correct the one that stands now.',
+      '/corrects',
+    ),
+  lot_input_not_itself: () =>
+    new Unprocessable('lot-made-of-itself', 'A lot cannot be made of itself: name another input.', '/inputs'),
+};
+
+const SERIALIZATION = new Set(['40001', '40P01', '55P03']);
+
+/** The refusal that a database error stands for, when it is one that users can mend. */
+export const fromDatabase = (error: unknown): Refusal | undefined => {
+  if (!(error instanceof QueryFailedError)) return undefined;
+  const { constraint, code } = error.driverError as { constraint?: string; code?: string };
+  if (code !== undefined && SERIALIZATION.has(code)) {
+    return new Conflict('try-again', 'Others were recording the same thing at once: send the request again.');
+  }
+  return constraint === undefined ? undefined : MEANINGS[constraint]?.();
+};

@@ -1,0 +1,26 @@
+import { isExpired } from '@hull-record/trade';
+import type { FoundLot } from './find-lots.js';
+
+/** A rule that was broken, and how. */
+export interface BrokenRule {
+  readonly rule: string;
+  readonly detail: string;
+}
+
+/**
+ * What using a lot breaks: an expired lot (no batch later than its expiry, LR Rules for Materials 2022 Ch 14 Sec 5.3.4),
+ * or one that was not released.
+ */
+export const brokenLotRules = (lot: FoundLot): readonly BrokenRule[] => {
+  const broken: BrokenRule[] = [];
+  if (lot.expiresOn !== null && isExpired(lot.expiresOn, lot.takenOn)) {
+    broken.push({
+      rule: 'expired-lot',
+      detail: `Lot ${lot.code} expired on ${lot.expiresOn} and was used on ${lot.takenOn}.`,
+    });
+  }
+  if (lot.state !== 'released') {
+    broken.push({ rule: 'lot-not-released', detail: `Lot ${lot.code} was ${lot.state} when it was used.` });
+  }
+  return broken;
+};

@@ -1,0 +1,105 @@
+import type { EntityManager } from 'typeorm';
+import type { Fact } from '../facts/fact.js';
+import { standing } from '../facts/standing.js';
+import { NotThere, Unprocessable } from '../refusals.js';
+
+/** A lot as those who take from it need to know it. */
+export interface FoundLot {
+  readonly id: string;
+  readonly code: string;
+  readonly origin: 'received' | 'mixed' | 'tank' | 'cut';
+  readonly tankId: string | null;
+  readonly expiresOn: string | null;
+  /** Day, in the time zone of the plant, on which it is taken. */
+  readonly takenOn: string;
+  /** State at the time it is taken; a made lot is released unless somebody said otherwise. */
+  readonly state: 'quarantined' | 'released' | 'held' | 'rejected';
+  readonly densityKgPerL?: number;
+  readonly arealMassKgPerM2?: number;
+  readonly pieceMassKg?: number;
+}
+
+interface Row {
+  readonly asked: string;
+  readonly id: string;
+  readonly code: string;
+  readonly origin: FoundLot['origin'];
+  readonly tank_id: string | null;
+  readonly expires_on: string | null;
+  readonly taken_on: string;
+  readonly state: FoundLot['state'] | null;
+  readonly density: number | null;
+  readonly areal_mass: number | null;
+  readonly piece_mass: number | null;
+}
+
+/** State of a lot at an instant: the newest that had happened. */
+export const lotStateAt = (lot: string, at: string): string => `(
+  select s.state from fact.lot_state s where s.lot_id = ${lot} and s.happened_at <= ${at} and ${standing('s')}
+  order by s.happened_at desc, s.recorded_at desc, s.id limit 1)`;
+
+const FIND = `
+  select asked.text as asked, l.root as id, l.code, l.origin, l.tank_id, l.expires_on::text,
+    ($3::timestamptz at time zone p.time_zone)::date::text as taken_on,
+    ${lotStateAt('l.root', '$3')} as state,
+    m.density_kg_per_l as density, m.areal_mass_kg_per_m2 as areal_mass,
+    case when l.origin = 'cut' then l.kg else m.piece_mass_kg end as piece_mass
+  from unnest($2::text[]) asked(text)
+  join fact.lot l on l.plant_id = $1 and (l.code = asked.text or l.root::text = lower(asked.text)) and ${standing('l')}
+  join fact.plant p on p.id = l.plant_id
+  left join fact.tank t on t.id = l.tank_id
+  left join fact.material m on m.root = coalesce(l.material_id, t.material_id) and ${standing('m')}`;
+
+const toLot = (row: Row): FoundLot => ({
+  id: row.id,
+  code: row.code,
+  origin: row.origin,
+  tankId: row.tank_id,
+  expiresOn: row.expires_on,
+  takenOn: row.taken_on,
+  state: row.state ?? 'released',
+  ...(row.density === null ? {} : { densityKgPerL: row.density }),
+  ...(row.areal_mass === null ? {} : { arealMassKgPerM2: row.areal_mass }),
+  ...(row.piece_mass === null ? {} : { pieceMassKg: row.piece_mass }),
+});
+
+/** Finds lots of a plant by code or id; those that are not there are missing from the map. */
+export const findLots = async (
+  tx: EntityManager,
+  plantId: string,
+  names: readonly string[],
+  at: Date,
+): Promise<ReadonlyMap<string, FoundLot>> => {
+  const rows = await tx.query<Row[]>(FIND, [plantId, [...new Set(names)], at]);
+  return new Map(rows.map((row) => [row.asked, toLot(row)]));
+};
+
+const IN_TANK = `
+  select t.root as tank, t.code, l.root::text as lot from fact.tank t
+  left join lateral (
+    select l.root from fact.lot l where l.tank_id = t.root and l.happened_at <= $3 and ${standing('l')}
+    order by l.happened_at desc, l.fill_number desc limit 1) l on true
+  where t.plant_id = $1 and (t.code = $2 or t.root::text = $2) and ${standing('t')}`;
+
+/**
+ * The lot that was in a tank, named by code or id, at an instant.
+ *
+ * @throws NotThere for an unknown tank, Unprocessable `tank-was-empty` before its first fill
+ */
+export const lotInTank = async (fact: Fact, tank: string, at: Date, pointer: string): Promise<FoundLot> => {
+  const [found] = await fact.tx.query<{ tank: string; code: string; lot: string | null }[]>(IN_TANK, [
+    fact.author.plantId,
+    tank,
+    at,
+  ]);
+  if (!found) throw new NotThere('tank', tank, pointer);
+  if (found.lot === null) {
+    throw new Unprocessable(
+      'tank-was-empty',
+      `Tank ${found.code} had no fill before ${at.toISOString()}: record its fill first.`,
+      pointer,
+    );
+  }
+  const lots = await findLots(fact.tx, fact.author.plantId, [found.lot], at);
+  return lots.get(found.lot) as FoundLot;
+};

@@ -1,0 +1,51 @@
+import { Column, Entity } from 'typeorm';
+import { FactRow } from '../facts/fact-row.js';
+
+/** A lot: received, or made of other lots. */
+@Entity({ schema: 'fact', name: 'lot' })
+export class LotEntity extends FactRow {
+  @Column('text')
+  code!: string;
+
+  @Column('text')
+  origin!: 'received' | 'mixed' | 'tank' | 'cut';
+
+  /** Of received lots; a made lot is what it is made of. */
+  @Column('uuid', { name: 'material_id', nullable: true })
+  materialId!: string | null;
+
+  @Column('text', { nullable: true })
+  supplier!: string | null;
+
+  @Column('text', { name: 'supplier_lot', nullable: true })
+  supplierLot!: string | null;
+
+  @Column('date', { name: 'made_on', nullable: true })
+  madeOn!: string | null;
+
+  /** Last day of use. */
+  @Column('date', { name: 'expires_on', nullable: true })
+  expiresOn!: string | null;
+
+  @Column('jsonb')
+  certificate!: object;
+
+  @Column('uuid', { name: 'tank_id', nullable: true })
+  tankId!: string | null;
+
+  @Column('integer', { name: 'fill_number', nullable: true })
+  fillNumber!: number | null;
+
+  /** As entered, digit by digit. */
+  @Column('numeric')
+  quantity!: string;
+
+  @Column('text')
+  unit!: string;
+
+  @Column('text')
+  basis!: string;
+
+  @Column('double precision')
+  kg!: number;
+}

@@ -1,0 +1,78 @@
+import { weakestBasis, type Basis } from '@hull-record/trade';
+import type { Fact, OpenedNonconformity } from '../facts/fact.js';
+import { Unprocessable } from '../refusals.js';
+import { brokenLotRules } from './break-of-lot-rules.js';
+import { LotInputEntity } from './lot-input.entity.js';
+import { LotEntity } from './lot.entity.js';
+import type { ResolvedTaken } from './resolve-taken.js';
+
+/** A lot to be made of others. */
+export interface LotToMake {
+  readonly code: string;
+  readonly origin: 'mixed' | 'tank' | 'cut';
+  readonly tank?: { readonly id: string; readonly fillNumber: number };
+  readonly inputs: readonly ResolvedTaken[];
+}
+
+export interface MadeLot {
+  readonly code: string;
+  readonly kg: number;
+  readonly nonconformities: readonly OpenedNonconformity[];
+}
+
+/**
+ * Makes a lot of others: the lot, its inputs, and a nonconformity for each input that was expired or not released.
+ *
+ * A bucket or kit must be used by the first day on which one of its inputs expires; a tank turns over and has no day.
+ *
+ * @throws Unprocessable `lot-made-of-itself` when an input has the code of the lot that is made
+ */
+export const makeLot = async (fact: Fact, { code, origin, tank, inputs }: LotToMake): Promise<MadeLot> => {
+  assertNotItself(code, inputs);
+  const kg = inputs.reduce((sum, { amount }) => sum + amount.kg, 0);
+  const lotId = await fact.insert(LotEntity, {
+    code,
+    origin,
+    materialId: null,
+    supplier: null,
+    supplierLot: null,
+    madeOn: null,
+    expiresOn: origin === 'tank' ? null : firstExpiry(inputs),
+    certificate: {},
+    tankId: tank?.id ?? null,
+    fillNumber: tank?.fillNumber ?? null,
+    quantity: String(kg),
+    unit: 'kg',
+    basis: weakest(inputs),
+    kg,
+  });
+  await fact.insertMany(
+    LotInputEntity,
+    inputs.map(({ lot, amount }) => ({ lotId, inputId: lot.id, ...amount })),
+  );
+  await openBroken(fact, lotId, inputs);
+  return { code, kg, nonconformities: fact.nonconformities };
+};
+
+const assertNotItself = (code: string, inputs: readonly ResolvedTaken[]): void => {
+  const i = inputs.findIndex(({ lot }) => lot.code === code);
+  if (i >= 0)
+    throw new Unprocessable(
+      'lot-made-of-itself',
+      `Lot ${code} cannot be made of itself: give the new lot a code of its own.`,
+      `/inputs/${i}/lot`,
+    );
+};
+
+const openBroken = async (fact: Fact, lotId: string, inputs: readonly ResolvedTaken[]): Promise<void> => {
+  for (const { lot } of inputs) {
+    for (const broken of brokenLotRules(lot))
+      await fact.open({ ...broken, aboutKind: 'lot', aboutId: lotId, partId: null });
+  }
+};
+
+const firstExpiry = (inputs: readonly ResolvedTaken[]): string | null =>
+  inputs.flatMap(({ lot }) => lot.expiresOn ?? []).sort()[0] ?? null;
+
+const weakest = (inputs: readonly ResolvedTaken[]): string =>
+  weakestBasis(inputs.map(({ amount }) => amount.basis as Basis));

@@ -1,0 +1,77 @@
+import type { EntityManager } from 'typeorm';
+import type { Obstacle } from '@hull-record/contracts';
+import { lotsInParts } from '../composition/lots-in-parts.js';
+import { lotStateAt } from '../lots/find-lots.js';
+import { standing } from '../facts/standing.js';
+import { isOpenDefect, isOpenReading } from './open.js';
+
+const PARTS = `parts as (
+  select p.id, p.number, p.schedule_id from fact.joint j join fact.part p on p.id = j.part_id
+  where j.hull_id = $1 and ${standing('j')})`;
+
+const LAYERS_MISSING = `
+  select 'layer-missing' as rule, p.number as part, y.code as layer, null::uuid as about, 'Layer ' || y.name || ' is not made.' as detail, y.position as place
+  from parts p join fact.schedule_layer y on y.schedule_id = p.schedule_id
+  where not exists (select from fact.layer_record r where r.part_id = p.id and r.schedule_layer_id = y.id and ${standing('r')})`;
+
+const MADE = `made as (
+  select p.number as part, r.id, r.root, y.code, y.name, y.position, y.hold_point, y.readings
+  from parts p join fact.layer_record r on r.part_id = p.id and ${standing('r')}
+  join fact.schedule_layer y on y.id = r.schedule_layer_id)`;
+
+/** A signature is of one version of a record: a record that was corrected after it must be signed again. */
+const UNSIGNED = `
+  select 'hold-point-unsigned', m.part, m.code, m.root, 'Hold point ' || m.hold_point || ' of ' || m.name || ' is not signed.', m.position
+  from made m where m.hold_point is not null
+    and not exists (select from fact.signature s where s.layer_record_id = m.id and ${standing('s')})`;
+
+const READINGS_MISSING = `
+  select 'reading-missing', m.part, m.code, m.root,
+    q.what || ' of ' || m.name || ': ' || n.taken || ' of ' || q.spots || ' spots read.', m.position
+  from made m, jsonb_to_recordset(m.readings) as q(what text, spots int),
+    lateral (select count(distinct g.spot)::int as taken from fact.reading g where g.of_id = m.root and g.what = q.what and ${standing('g')}) n
+  where n.taken < q.spots`;
+
+const READINGS_OUTSIDE = `
+  select 'reading-outside', p.number, null, g.root,
+    g.what || ' spot ' || g.spot || ': ' || g.value || ' ' || g.unit || ' is ' || g.verdict || '; no concession.', 0
+  from parts p
+  join (select root, part_id from fact.layer_record r where ${standing('r')}
+        union all select root, part_id from fact.repair r where ${standing('r')}) o on o.part_id = p.id
+  join fact.reading g on g.of_id = o.root and ${standing('g')}
+  where ${isOpenReading('g')}`;
+
+const DEFECTS_OPEN = `
+  select 'defect-open', p.number, (select y.code from fact.schedule_layer y where y.id = d.schedule_layer_id), d.root,
+    'Defect (' || d.kind || ') is open: repair it and have the repair accepted, or give a concession.', 0
+  from parts p join fact.defect d on d.part_id = p.id and ${standing('d')} where ${isOpenDefect('d')}`;
+
+const NONCONFORMITIES_OPEN = `
+  select 'nonconformity-open', (select number from parts where id = c.part_id), null, c.root, c.detail, 0
+  from fact.nonconformity c
+  where ${standing('c')} and (c.part_id in (select id from parts) or (c.about_kind = 'hull' and c.about_id = $1)
+      or (c.part_id is null and c.about_id = any($2::uuid[])))
+    and not exists (select from fact.disposition o where o.of_id = c.root and o.disposition <> 'scrap' and ${standing('o')})`;
+
+const LOTS_HELD = `
+  select 'lot-' || s.state, null, null, l.root, 'Lot ' || l.code || coalesce(' (' || l.supplier || ' ' || l.supplier_lot || ')', '') || ' is ' || s.state || '.', 0
+  from fact.lot l, lateral (select ${lotStateAt('l.root', "'infinity'")} as state) s
+  where l.root = any($2::uuid[]) and ${standing('l')} and s.state <> 'released'`;
+
+const ALL = `with ${PARTS}, ${MADE}
+  select rule, part, layer, about, detail from (
+    ${[LAYERS_MISSING, UNSIGNED, READINGS_MISSING, READINGS_OUTSIDE, DEFECTS_OPEN, NONCONFORMITIES_OPEN, LOTS_HELD].join(' union all ')}
+  ) found order by part nulls last, place, rule, detail, about`;
+
+/** Everything that stands in the way of releasing a hull; nothing when it may be released. */
+export const obstaclesOf = async (tx: EntityManager, hullId: string): Promise<readonly Obstacle[]> => {
+  const parts = await tx.query<{ part_id: string }[]>(
+    `select j.part_id from fact.joint j where j.hull_id = $1 and ${standing('j')}`,
+    [hullId],
+  );
+  const lots = await lotsInParts(
+    tx,
+    parts.map((row) => row.part_id),
+  );
+  return tx.query<Obstacle[]>(ALL, [hullId, lots]);
+};

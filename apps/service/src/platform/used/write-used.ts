@@ -1,0 +1,46 @@
+import type { Taken } from '@hull-record/contracts';
+import type { Fact } from '../facts/fact.js';
+import { brokenLotRules } from '../lots/break-of-lot-rules.js';
+import { resolveTaken, type ResolvedTaken } from '../lots/resolve-taken.js';
+import { UsedEntity } from './used.entity.js';
+
+/** The layer, joint or repair that something is used in. */
+export interface UsedInto {
+  readonly kind: 'layer' | 'joint' | 'repair';
+  readonly id: string;
+  readonly partId: string;
+}
+
+/**
+ * Keeps what was used in a layer, joint or repair. A lot that was expired, held or not released is kept as used, and a
+ * nonconformity is opened: what happened is never refused for breaking a rule.
+ *
+ * @returns what was taken, in the order given
+ */
+export const writeUsed = async (
+  fact: Fact,
+  into: UsedInto,
+  used: readonly Taken[],
+): Promise<readonly ResolvedTaken[]> => {
+  const taken = await resolveTaken(fact, used, (i) => `/used/${i}`);
+  await fact.insertMany(
+    UsedEntity,
+    taken.map(({ lot, tankId, amount }) => ({
+      lotId: lot.id,
+      tankId,
+      intoKind: into.kind,
+      intoId: into.id,
+      ...amount,
+    })),
+  );
+  for (const { lot } of taken) {
+    for (const broken of brokenLotRules(lot)) {
+      await fact.open({ ...broken, aboutKind: into.kind, aboutId: into.id, partId: into.partId });
+    }
+  }
+  return taken;
+};
+
+/** Kilograms of all that was taken. */
+export const totalKg = (taken: readonly ResolvedTaken[]): number =>
+  taken.reduce((sum, { amount }) => sum + amount.kg, 0);

@@ -1,0 +1,120 @@
+import type { EntityManager } from 'typeorm';
+import type { Place } from '@hull-record/trade';
+import { standing } from '../facts/standing.js';
+import { defectMark, repairMark } from '../marks/marks.js';
+import { isRepaired } from '../release/open.js';
+
+export type DefectState = 'open' | 'repair to be accepted' | 'repaired' | 'concession' | 'scrapped';
+
+export interface DefectRow {
+  readonly id: string;
+  readonly mark: string;
+  readonly part_id: string;
+  readonly part: string;
+  readonly layer: string | null;
+  readonly kind: string;
+  readonly place: Place;
+  readonly percent_of_length: number | null;
+  readonly zone: string;
+  readonly length_mm: number | null;
+  readonly width_mm: number | null;
+  readonly depth_mm: number | null;
+  readonly grade: string | null;
+  readonly note: string | null;
+  readonly photos: { id: string; originalSha256: string }[];
+  readonly state: DefectState;
+  readonly disposition: string | null;
+  readonly concession: string | null;
+  readonly repairs: string[];
+  readonly happened_at: Date;
+  readonly by: string;
+}
+
+const DEFECTS = `
+  select d.root as id, ${defectMark('d')} as mark, d.part_id, p.number as part, y.code as layer, d.kind, d.place, d.percent_of_length, d.zone,
+    d.length_mm, d.width_mm, d.depth_mm, d.grade, d.note,
+    coalesce((select json_agg(json_build_object('id', f.id, 'originalSha256', f.original_sha256) order by f.recorded_at, f.id)
+      from fact.photo f where f.defect_id = d.root and ${standing('f', '$3')}), '[]') as photos,
+    case
+      when o.disposition = 'use as is' then 'concession'
+      when o.disposition = 'scrap' then 'scrapped'
+      when ${isRepaired('d', '$3')} then 'repaired'
+      when exists (select from fact.repair_defect x join fact.repair r on r.root = x.repair_id and ${standing('r', '$3')}
+        where x.defect_id = d.root and ${standing('x', '$3')}
+          and not exists (select from fact.acceptance a where a.repair_id = r.id and ${standing('a', '$3')})) then 'repair to be accepted'
+      else 'open' end as state,
+    o.disposition, o.concession,
+    array(select ${repairMark('r')} from fact.repair_defect x join fact.repair r on r.root = x.repair_id and ${standing('r', '$3')}
+      where x.defect_id = d.root and ${standing('x', '$3')} order by r.number) as repairs,
+    d.happened_at, w.badge as by
+  from fact.defect d
+  join fact.part p on p.id = d.part_id
+  join fact.journal e on e.id = d.entry_id join fact.person w on w.id = e.person_id
+  left join fact.schedule_layer y on y.id = d.schedule_layer_id
+  left join lateral (select * from fact.disposition o where o.of_id = d.root and ${standing('o', '$3')} order by o.recorded_at desc limit 1) o on true
+  where (d.part_id = any($1) or d.root = any($2)) and ${standing('d', '$3')} order by d.part_id, d.number`;
+
+/** Defects of parts, or some by their roots, with what became of each. */
+export const loadDefects = (
+  tx: EntityManager,
+  of: { parts?: readonly string[]; roots?: readonly string[] },
+  asOf: string,
+): Promise<DefectRow[]> => tx.query(DEFECTS, [of.parts ?? [], of.roots ?? [], asOf]);
+
+export interface RepairRow {
+  readonly id: string;
+  readonly mark: string;
+  readonly part_id: string;
+  readonly defects: string[];
+  readonly procedure: string;
+  readonly taper_ratio: number | null;
+  readonly grind_out_mm: { lengthMm: number; widthMm: number; depthMm: number } | null;
+  readonly plies: string[];
+  readonly done_by: string[];
+  readonly accepted: boolean | null;
+  readonly accepted_by: string | null;
+  readonly accepted_at: Date | null;
+  readonly acceptance_note: string | null;
+  readonly acceptance_identity: string | null;
+  readonly happened_at: Date;
+}
+
+const REPAIRS = `
+  select r.root as id, ${repairMark('r')} as mark, r.part_id,
+    array(select ${defectMark('d')} from fact.repair_defect x join fact.defect d on d.root = x.defect_id and ${standing('d', '$2')}
+      where x.repair_id = r.root and ${standing('x', '$2')} order by d.number) as defects,
+    r.procedure, r.taper_ratio, r.grind_out_mm, r.plies,
+    array(select w.badge from fact.person w where w.id = any(r.makers) order by w.badge) as done_by,
+    a.accepted, aw.badge as accepted_by, a.happened_at as accepted_at, a.note as acceptance_note, ae.identity as acceptance_identity, r.happened_at
+  from fact.repair r
+  left join fact.acceptance a on a.repair_id = r.id and ${standing('a', '$2')}
+  left join fact.person aw on aw.id = a.accepted_by
+  left join fact.journal ae on ae.id = a.entry_id
+  where r.part_id = any($1) and ${standing('r', '$2')} order by r.part_id, r.number`;
+
+/** Repairs of parts, with the acceptance of each. */
+export const loadRepairs = (tx: EntityManager, parts: readonly string[], asOf: string): Promise<RepairRow[]> =>
+  tx.query(REPAIRS, [parts, asOf]);
+
+export interface NonconformityRow {
+  readonly id: string;
+  readonly part_id: string | null;
+  readonly rule: string;
+  readonly detail: string;
+  readonly happened_at: Date;
+  readonly disposition: string | null;
+  readonly concession: string | null;
+}
+
+const NONCONFORMITIES = `
+  select c.root as id, c.part_id, c.rule, c.detail, c.happened_at, o.disposition, o.concession
+  from fact.nonconformity c
+  left join lateral (select * from fact.disposition o where o.of_id = c.root and ${standing('o', '$2')} order by o.recorded_at desc limit 1) o on true
+  where c.part_id = any($1) and ${standing('c', '$2')} order by c.happened_at, c.rule, c.detail, c.root`;
+
+/** Nonconformities of parts, with what was decided about each. */
+export const loadNonconformities = (
+  tx: EntityManager,
+  parts: readonly string[],
+  asOf: string,
+): Promise<NonconformityRow[]> => tx.query(NONCONFORMITIES, [parts, asOf]);

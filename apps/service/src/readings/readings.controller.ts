@@ -1,0 +1,19 @@
+import { Body, Controller, Param } from '@nestjs/common';
+import { routes, type TakeReadings as Request } from '@hull-record/contracts';
+import { Route } from '../platform/http/route.js';
+import { TakeReadings } from './take-readings.js';
+
+@Controller()
+export class ReadingsController {
+  constructor(private readonly takeReadings: TakeReadings) {}
+
+  @Route(routes.readLayer)
+  ofLayer(@Param('layer') layer: string, @Body({ schema: routes.readLayer.body }) request: Request) {
+    return this.takeReadings.run('layer', layer, request);
+  }
+
+  @Route(routes.readRepair)
+  ofRepair(@Param('repair') repair: string, @Body({ schema: routes.readRepair.body }) request: Request) {
+    return this.takeReadings.run('repair', repair, request);
+  }
+}

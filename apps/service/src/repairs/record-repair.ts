@@ -1,0 +1,64 @@
+import { Injectable } from '@nestjs/common';
+import type { RecordRepair as Request } from '@hull-record/contracts';
+import { findPeople } from '../platform/facts/author.js';
+import type { Fact, OpenedNonconformity } from '../platform/facts/fact.js';
+import { standing } from '../platform/facts/standing.js';
+import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { findByCode } from '../platform/lookups/find-by-code.js';
+import { nextNumber } from '../platform/marks/marks.js';
+import { InvalidRequest } from '../platform/refusals.js';
+import { totalKg, writeUsed } from '../platform/used/write-used.js';
+import { RepairDefectEntity } from './repair-defect.entity.js';
+import { RepairEntity } from './repair.entity.js';
+
+export interface RecordedRepair {
+  readonly mark: string;
+  readonly kg: number;
+  readonly nonconformities: readonly OpenedNonconformity[];
+}
+
+/** Records a repair as it was done, with what was used. A person who did not do it accepts it afterwards. */
+@Injectable()
+export class RecordRepair {
+  constructor(private readonly record: RecordFact) {}
+
+  run(part: string, request: Request): Promise<Receipt<RecordedRepair>> {
+    return this.record.run('repair recorded', { ...request, part }, async (fact) => {
+      const partId = await findByCode(fact.tx, 'part', fact.author.plantId, part);
+      const defects = await findDefects(fact, partId, request.defects);
+      const makers = [...(await findPeople(fact.tx, request.doneBy, (i) => `/doneBy/${i}`))].sort();
+      const number = await nextNumber(fact, 'repair', partId);
+      const id = await fact.insert(RepairEntity, {
+        partId,
+        number,
+        makers,
+        procedure: request.procedure,
+        taperRatio: request.taperRatio ?? null,
+        grindOutMm: request.grindOutMm ?? null,
+        plies: request.plies,
+      });
+      await fact.insertMany(
+        RepairDefectEntity,
+        defects.map((defectId) => ({ repairId: id, defectId })),
+      );
+      const taken = await writeUsed(fact, { kind: 'repair', id, partId }, request.used);
+      return { mark: `R${number}`, kg: totalKg(taken), nonconformities: fact.nonconformities };
+    });
+  }
+}
+
+/** Defects of this part, by the ids of any of their versions. */
+const findDefects = async (fact: Fact, partId: string, ids: readonly string[]): Promise<readonly string[]> => {
+  const found = await fact.tx.query<{ asked: string; root: string }[]>(
+    `select asked.id as asked, d.root from unnest($1::uuid[]) asked(id)
+     join fact.defect any_version on any_version.id = asked.id
+     join fact.defect d on d.root = any_version.root and d.part_id = $2 and ${standing('d')}`,
+    [ids, partId],
+  );
+  const roots = new Map(found.map((row) => [row.asked, row.root]));
+  const missing = ids.flatMap((id, i) =>
+    roots.has(id) ? [] : [{ pointer: `/defects/${i}`, detail: `There is no defect ${id} on this part.` }],
+  );
+  if (missing.length > 0) throw new InvalidRequest(missing);
+  return ids.map((id) => roots.get(id) as string);
+};

@@ -1,0 +1,35 @@
+import { Body, Controller, Param } from '@nestjs/common';
+import {
+  routes,
+  type JudgeRepair as JudgeRequest,
+  type RecordRepair as RepairRequest,
+  type RecordUse as UseRequest,
+} from '@hull-record/contracts';
+import { Route } from '../platform/http/route.js';
+import { JudgeRepair } from './judge-repair.js';
+import { RecordRepair } from './record-repair.js';
+import { UseInRepair } from './use-in-repair.js';
+
+@Controller()
+export class RepairsController {
+  constructor(
+    private readonly recordRepair: RecordRepair,
+    private readonly useInRepair: UseInRepair,
+    private readonly judgeRepair: JudgeRepair,
+  ) {}
+
+  @Route(routes.recordRepair)
+  done(@Param('part') part: string, @Body({ schema: routes.recordRepair.body }) request: RepairRequest) {
+    return this.recordRepair.run(part, request);
+  }
+
+  @Route(routes.useInRepair)
+  used(@Param('repair') repair: string, @Body({ schema: routes.useInRepair.body }) request: UseRequest) {
+    return this.useInRepair.run(repair, request);
+  }
+
+  @Route(routes.judgeRepair)
+  judge(@Param('repair') repair: string, @Body({ schema: routes.judgeRepair.body }) request: JudgeRequest) {
+    return this.judgeRepair.run(repair, request);
+  }
+}

@@ -1,0 +1,9 @@
+import { Module } from '@nestjs/common';
+import { JudgeRepair } from './judge-repair.js';
+import { RecordRepair } from './record-repair.js';
+import { RepairsController } from './repairs.controller.js';
+import { UseInRepair } from './use-in-repair.js';
+
+/** Repairs with what was used, accepted by another person. */
+@Module({ controllers: [RepairsController], providers: [RecordRepair, UseInRepair, JudgeRepair] })
+export class RepairsModule {}

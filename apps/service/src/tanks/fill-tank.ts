@@ -1,0 +1,84 @@
+import { Injectable } from '@nestjs/common';
+import type { FillTank as Request } from '@hull-record/contracts';
+import type { Fact } from '../platform/facts/fact.js';
+import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { findByCode } from '../platform/lookups/find-by-code.js';
+import { bookKgOf } from '../platform/lots/book-kg.js';
+import { findLots } from '../platform/lots/find-lots.js';
+import { LotAdjustmentEntity } from '../platform/lots/lot-adjustment.entity.js';
+import { makeLot, type MadeLot } from '../platform/lots/make-lot.js';
+import { kilogramsOf, resolveTaken, type ResolvedTaken } from '../platform/lots/resolve-taken.js';
+import { Conflict, Unprocessable } from '../platform/refusals.js';
+import { lastFill, type LastFill } from './last-fill.js';
+
+/** Less than this between book and measure is no difference, kg: the scale of rounding in sums of doubles. */
+const NOTHING_KG = 1e-6;
+
+/**
+ * Fills a tank. What is in it afterwards is a new lot, made of the measured heel of the lot before and of what came in;
+ * what the heel differs from the book is kept as a loss or gain of the lot before.
+ */
+@Injectable()
+export class FillTank {
+  constructor(private readonly record: RecordFact) {}
+
+  run(tank: string, request: Request): Promise<Receipt<MadeLot>> {
+    return this.record.run('tank filled', request, async (fact) => {
+      const tankId = await findByCode(fact.tx, 'tank', fact.author.plantId, tank);
+      const before = await lastFill(fact.tx, tankId);
+      assertAfter(fact, tank, before);
+      const inputs = await resolveTaken(fact, request.inputs, (i) => `/inputs/${i}`);
+      const heel = await heelOf(fact, request, before);
+      const made = await makeLot(fact, {
+        code: request.code,
+        origin: 'tank',
+        tank: { id: tankId, fillNumber: (before?.fill_number ?? 0) + 1 },
+        inputs: heel ? [heel, ...inputs] : inputs,
+      });
+      if (before) await bookDifference(fact, before, heel?.amount.kg ?? 0, request.heel?.basis ?? 'as scheduled');
+      return made;
+    });
+  }
+}
+
+const assertAfter = (fact: Fact, tank: string, before: LastFill | undefined): void => {
+  if (before && before.happened_at >= fact.happenedAt) {
+    throw new Conflict(
+      'tank-fill-out-of-order',
+      `Tank ${tank} has a fill of ${before.happened_at.toISOString()} on record already: a fill that happened before it cannot be added behind it. Correct the amounts of that fill, or record the time as it was.`,
+      '/happenedAt',
+    );
+  }
+};
+
+const heelOf = async (
+  fact: Fact,
+  request: Request,
+  before: LastFill | undefined,
+): Promise<ResolvedTaken | undefined> => {
+  if (request.heel === null) return undefined;
+  if (!before) {
+    throw new Unprocessable(
+      'no-heel-before-first-fill',
+      'The tank was never filled: give null for the heel, or name what was in it as an input.',
+      '/heel',
+    );
+  }
+  const lots = await findLots(fact.tx, fact.author.plantId, [before.id], fact.happenedAt);
+  const lot = lots.get(before.id);
+  if (!lot) return undefined;
+  return { lot, tankId: null, amount: kilogramsOf(request.heel, lot, '/heel') };
+};
+
+/** Keeps the difference between what was measured and the book; after this fill nothing of the lot before is left. */
+const bookDifference = async (fact: Fact, before: LastFill, heelKg: number, basis: string): Promise<void> => {
+  const difference = await bookKgOf(fact.tx, before.id);
+  if (Math.abs(difference) <= NOTHING_KG) return;
+  await fact.insert(LotAdjustmentEntity, {
+    lotId: before.id,
+    kind: 'measured difference',
+    kg: -difference,
+    basis,
+    reason: `Heel measured ${heelKg} kg before the fill; the book said ${difference + heelKg} kg.`,
+  });
+};

@@ -1,0 +1,25 @@
+import type { EntityManager } from 'typeorm';
+import { standing } from '../platform/facts/standing.js';
+import { NotThere } from '../platform/refusals.js';
+
+/** A lot as a trace begins with it. */
+export interface AskedLot {
+  readonly id: string;
+  readonly code: string;
+  readonly received: boolean;
+}
+
+/**
+ * Finds a lot by code or id.
+ *
+ * @throws NotThere
+ */
+export const findLot = async (tx: EntityManager, lot: string): Promise<AskedLot> => {
+  const [found] = await tx.query<AskedLot[]>(
+    `select l.root as id, l.code, l.origin = 'received' as received from fact.lot l
+     where (l.code = $1 or l.root::text = lower($1)) and ${standing('l')} order by l.recorded_at limit 1`,
+    [lot],
+  );
+  if (!found) throw new NotThere('lot', lot);
+  return found;
+};

@@ -1,0 +1,122 @@
+import type { EntityManager } from 'typeorm';
+import { fractionsDownstream, resolveComposition, type LotNode } from '@hull-record/genealogy';
+import { weaknessOf, basisOf } from '../platform/composition/basis.js';
+import { loadUpstream } from '../platform/composition/load-upstream.js';
+import { standing } from '../platform/facts/standing.js';
+
+/** Kilograms of one role of a made lot in one layer, joint or repair. */
+export interface ReachedPlace {
+  readonly placeId: string;
+  readonly partId: string;
+  readonly intoKind: string;
+  readonly role: string;
+  readonly kg: number;
+  readonly basis: string;
+  readonly firstAt: Date;
+  readonly lastAt: Date;
+}
+
+const DOWN = `
+  with recursive down(id) as (
+    select $1::uuid
+    union
+    select i.lot_id from down join fact.lot_input i on i.input_id = down.id and ${standing('i')}
+  )
+  select i.lot_id as lot, i.input_id as input, i.kg, i.basis
+  from down join fact.lot_input i on i.lot_id = down.id and ${standing('i')}`;
+
+interface InputRow {
+  readonly lot: string;
+  readonly input: string;
+  readonly kg: number;
+  readonly basis: string;
+}
+
+const USED = `
+  select u.into_id, place.part_id, u.into_kind, u.lot_id, u.kg, u.basis, u.happened_at
+  from fact.used u
+  cross join lateral (
+    select r.part_id from fact.layer_record r where r.root = u.into_id and ${standing('r')}
+    union all select j.part_id from fact.joint j where j.root = u.into_id and ${standing('j')}
+    union all select p.part_id from fact.repair p where p.root = u.into_id and ${standing('p')}) place
+  where u.lot_id = any($1) and ${standing('u')} order by u.into_id, u.happened_at, u.id`;
+
+interface UsedRow {
+  readonly into_id: string;
+  readonly part_id: string;
+  readonly into_kind: string;
+  readonly lot_id: string;
+  readonly kg: number;
+  readonly basis: string;
+  readonly happened_at: Date;
+}
+
+/**
+ * Where a bucket, kit or tank lot went, by role of what it is made of.
+ *
+ * Only received lots are kept per place; a made lot is walked forward when it is asked about, with its fractions.
+ */
+export const placesOfMadeLot = async (tx: EntityManager, lotId: string): Promise<readonly ReachedPlace[]> => {
+  const inputs = await tx.query<InputRow[]>(DOWN, [lotId]);
+  const graph = downstreamGraph(lotId, inputs);
+  const fractions = fractionsDownstream(lotId, graph);
+  const weakness = weaknessDownstream(lotId, graph);
+  const composition = resolveComposition(lotId, await loadUpstream(tx, [lotId]));
+  const roles = new Map<string, number>();
+  for (const { role, fraction } of composition) roles.set(role, (roles.get(role) ?? 0) + fraction);
+  const used = await tx.query<UsedRow[]>(USED, [[...fractions.keys()]]);
+  const places = new Map<string, ReachedPlace>();
+  for (const row of used) {
+    const kg = row.kg * (fractions.get(row.lot_id) ?? 0);
+    const weakest = Math.max(weaknessOf(row.basis), weakness.get(row.lot_id) ?? 0);
+    for (const [role, fraction] of roles) add(places, row, role, kg * fraction, weakest);
+  }
+  return [...places.values()];
+};
+
+const add = (places: Map<string, ReachedPlace>, row: UsedRow, role: string, kg: number, weakest: number): void => {
+  const key = `${row.into_id}/${role}`;
+  const before = places.get(key);
+  places.set(key, {
+    placeId: row.into_id,
+    partId: row.part_id,
+    intoKind: row.into_kind,
+    role,
+    kg: kg + (before?.kg ?? 0),
+    basis: basisOf(Math.max(weakest, before ? weaknessOf(before.basis) : 0)),
+    firstAt: before && before.firstAt < row.happened_at ? before.firstAt : row.happened_at,
+    lastAt: before && before.lastAt > row.happened_at ? before.lastAt : row.happened_at,
+  });
+};
+
+/** The lot and all made of it, each with all its inputs; lots that are not made of it stand as bare sources. */
+const downstreamGraph = (lotId: string, rows: readonly InputRow[]): Map<string, LotNode> => {
+  const graph = new Map<string, LotNode>([[lotId, { id: lotId, role: '', inputs: [] }]]);
+  for (const { lot, input, kg, basis } of rows) {
+    if (lot === lotId) continue;
+    const inputs = [...(graph.get(lot)?.inputs ?? []), { lot: input, kg, weakness: weaknessOf(basis) }];
+    graph.set(lot, { id: lot, role: '', inputs });
+    if (!graph.has(input)) graph.set(input, { id: input, role: '', inputs: [] });
+  }
+  return graph;
+};
+
+/** The weakest basis on any way from the lot to each lot made of it. */
+const weaknessDownstream = (lotId: string, graph: ReadonlyMap<string, LotNode>): ReadonlyMap<string, number> => {
+  const known = new Map<string, number>([[lotId, 0]]);
+  let grew = true;
+  while (grew) {
+    grew = false;
+    for (const { id, inputs } of graph.values()) {
+      const ways = inputs.flatMap(({ lot, weakness }) =>
+        known.has(lot) ? [Math.max(known.get(lot) ?? 0, weakness ?? 0)] : [],
+      );
+      const weakest = Math.max(...ways);
+      if (ways.length > 0 && id !== lotId && weakest > (known.get(id) ?? -1)) {
+        known.set(id, weakest);
+        grew = true;
+      }
+    }
+  }
+  return known;
+};

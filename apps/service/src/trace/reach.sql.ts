@@ -1,0 +1,90 @@
+import { standing } from '../platform/facts/standing.js';
+import { whereabouts } from '../platform/life/whereabouts.js';
+
+/** SQL of reached places of a received lot, from what is kept: `$1` is the lot. */
+export const REACH_OF_SOURCE = `
+  select place_id, part_id, into_kind, role, kg, basis, first_at, last_at from derived.place_source where source_id = $1`;
+
+/** SQL of reached places that were worked out: arrays `$5` to `$12`, a place and role each. */
+export const REACH_GIVEN = `
+  select * from unnest($5::uuid[], $6::uuid[], $7::text[], $8::text[], $9::float8[], $10::text[], $11::timestamptz[], $12::timestamptz[])
+    as given(place_id, part_id, into_kind, role, kg, basis, first_at, last_at)`;
+
+/** SQL: how a place is called: the code of its layer, the mark of its repair, or joint. */
+export const placeLabel = (place: string, kind: string): string => `case ${kind}
+  when 'layer' then (select y.code from fact.layer_record r join fact.schedule_layer y on y.id = r.schedule_layer_id where r.root = ${place} and ${standing('r')})
+  when 'repair' then (select 'R' || r.number from fact.repair r where r.root = ${place} and ${standing('r')})
+  else 'joint' end`;
+
+const WEAKER = "array_position(array['weighed', 'metered', 'apportioned', 'as scheduled'], basis)";
+const BASIS_OF_RANK = "(array['weighed', 'metered', 'apportioned', 'as scheduled'])";
+
+/** Parts that hold a lot, however little of it: walked as a set, since products of fractions would underflow. */
+const MEMBERS = `
+  down(id) as (
+    select $1::uuid
+    union
+    select i.lot_id from down join fact.lot_input i on i.input_id = down.id and ${standing('i')}
+  ),
+  members as (
+    select distinct place.part_id from down
+    join fact.used u on u.lot_id = down.id and ${standing('u')}
+    cross join lateral (
+      select r.part_id from fact.layer_record r where r.root = u.into_id and ${standing('r')}
+      union all select j.part_id from fact.joint j where j.root = u.into_id and ${standing('j')}
+      union all select p.part_id from fact.repair p where p.root = u.into_id and ${standing('p')}) place
+    where $3::boolean
+  )`;
+
+/**
+ * SQL: hulls that hold some of lot `$1`, with their largest layer share at least `$2`, members below the floor too when
+ * `$3`, after the key `$4`. A part that is in no hull stands for itself. In the order of the hull number.
+ *
+ * share: kg of the lot in a place / kg of all lots of the same role in that place.
+ */
+export const reachedHulls = (reach: string): string => `
+  with recursive ${MEMBERS},
+  reach as (${reach}),
+  placed as (
+    select r.*, r.kg / t.kg as share, j.hull_id, coalesce(j.hull_id, r.part_id) as owner
+    from reach r
+    join derived.place_role t on t.place_id = r.place_id and t.role = r.role
+    left join fact.joint j on j.part_id = r.part_id and ${standing('j')}
+  ),
+  owned as (
+    select p.owner, p.hull_id, p.role, sum(p.kg) as kg, max(p.share) as share, max(${WEAKER}) as weakest,
+      min(p.first_at) as first_at, max(p.last_at) as last_at,
+      sum(p.kg) / (select sum(t.kg) from derived.place_role t where t.role = p.role and t.part_id in (
+        select j.part_id from fact.joint j where j.hull_id = p.hull_id and ${standing('j')}
+        union select min(p.part_id::text)::uuid where p.hull_id is null)) as share_of_hull
+    from placed p group by p.owner, p.hull_id, p.role
+  ),
+  found as (
+    select owner, hull_id, sum(kg) as kg, max(share) as share, max(share_of_hull) as share_of_hull, max(weakest) as weakest,
+      min(first_at) as first_at, max(last_at) as last_at, false as trace
+    from owned group by owner, hull_id having max(share) >= $2
+    union all
+    select distinct coalesce(j.hull_id, m.part_id), j.hull_id, null::float8, null::float8, null::float8, null::int, null::timestamptz, null::timestamptz, true
+    from members m left join fact.joint j on j.part_id = m.part_id and ${standing('j')}
+    where $2 = 0 and coalesce(j.hull_id, m.part_id) not in (select owner from owned)
+  ),
+  named as (
+    select f.*, n.as_printed as hull,
+      coalesce(n.normalised, '~' || (select p.number from fact.part p where p.id = f.owner)) as key
+    from found f left join fact.hull_number n on n.hull_id = f.hull_id and n.kind = 'hull number'
+  )
+  select n.key, n.hull,
+    (select x.as_printed from fact.hull_number x where x.hull_id = n.hull_id and x.kind = 'HIN' order by x.recorded_at desc, x.id limit 1) as hin,
+    n.kg, ${BASIS_OF_RANK}[n.weakest] as basis, n.share as "largestLayerShare", n.share_of_hull as "shareOfHull",
+    n.first_at as "firstAt", n.last_at as "lastAt", n.trace,
+    case when n.hull_id is null then null else ${whereabouts('n.hull_id')} end as now,
+    coalesce((select json_agg(part order by part ->> 'part') from (
+      select json_build_object('part', q.number, 'kind', q.kind, 'kg', sum(p.kg),
+        'shareOfPart', max(p.role_kg / (select sum(t.kg) from derived.place_role t where t.part_id = q.id and t.role = p.role)),
+        'places', json_agg(json_build_object('place', ${placeLabel('p.place_id', 'p.into_kind')}, 'kind', p.into_kind, 'id', p.place_id,
+          'role', p.role, 'kg', p.kg, 'share', p.share, 'basis', p.basis, 'firstAt', p.first_at, 'lastAt', p.last_at)
+          order by p.first_at, p.place_id, p.role)) as part
+      from (select placed.*, sum(kg) over (partition by part_id, role) as role_kg from placed where placed.owner = n.owner) p
+      join fact.part q on q.id = p.part_id group by q.id, q.number, q.kind) parts), '[]') as parts
+  from named n where $4::text is null or n.key > $4
+  order by n.key`;

@@ -1,0 +1,46 @@
+import { z } from 'zod';
+import { BASES, UNITS, type UnitCode } from '@hull-record/trade';
+import { Code } from './envelope.js';
+
+const PLAIN_DECIMAL = /^-?\d{1,12}(\.\d{1,9})?$/;
+
+/** A decimal as typed, kept digit by digit: a string, or a JSON number that prints as a plain decimal. */
+export const Decimal = z
+  .union([z.string(), z.number()])
+  .transform((value) => (typeof value === 'number' ? plain(value) : value.trim()))
+  .refine((text) => PLAIN_DECIMAL.test(text), 'write a plain decimal, at most 12 digits before and 9 after the point')
+  .describe('decimal number, as a string or a JSON number');
+
+const plain = (value: number): string =>
+  String(value).includes('e') ? value.toFixed(9).replace(/\.?0+$/, '') : String(value);
+
+export const Positive = Decimal.refine((text) => Number(text) > 0, 'must be more than zero');
+
+const codes = Object.keys(UNITS) as [UnitCode, ...UnitCode[]];
+export const Unit = z.enum(codes).describe('unit of measure');
+
+/** How an amount is known, strongest first. */
+export const Basis = z.enum(BASES).describe('how the amount is known, strongest first');
+
+/** An amount of material as entered; kilograms follow from the material's data. */
+export const Amount = z.object({ quantity: Positive, unit: Unit, basis: Basis }).meta({ id: 'Amount' });
+export type Amount = z.output<typeof Amount>;
+
+export const AmountView = z
+  .object({ quantity: z.string(), unit: z.string(), basis: z.string(), kg: z.number() })
+  .meta({ id: 'AmountView' });
+export type AmountView = z.output<typeof AmountView>;
+
+/** What was taken: a lot by code or id, or whatever lot was in a tank when it happened. */
+export const Taken = z
+  .object({
+    lot: Code.optional().describe('lot code or id'),
+    tank: Code.optional().describe('tank code: the lot that was in it when this happened'),
+    amount: Amount,
+  })
+  .refine((taken) => (taken.lot === undefined) !== (taken.tank === undefined), {
+    path: ['lot'],
+    message: 'name either a lot or a tank',
+  })
+  .meta({ id: 'Taken' });
+export type Taken = z.output<typeof Taken>;

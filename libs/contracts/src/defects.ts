@@ -1,0 +1,82 @@
+import { z } from 'zod';
+import { Code, Envelope, Instant, Text, receipt } from './envelope.js';
+import { Place } from './place.js';
+
+const size = z.number().positive().max(20_000);
+
+export const ReportDefect = Envelope.extend({
+  kind: Code.describe('see GET /api/defect-kinds'),
+  layer: Code.optional().describe('code of the layer, when it is known'),
+  place: Place,
+  lengthMm: size.optional(),
+  widthMm: size.optional(),
+  depthMm: size.optional(),
+  grade: z.string().max(4).optional().describe('blisters: ASTM D714 grade, such as 6M; 10 is none'),
+  note: Text.optional(),
+}).meta({ id: 'ReportDefect' });
+export type ReportDefect = z.output<typeof ReportDefect>;
+
+export const AddPhoto = Envelope.meta({ id: 'AddPhoto' });
+export type AddPhoto = z.output<typeof AddPhoto>;
+
+export const DISPOSITIONS = ['use as is', 'rework', 'repair', 'scrap'] as const;
+
+/** Says what is done about something that is not as it should be (ISO 9000). Use as is needs a concession. */
+export const Dispose = Envelope.extend({
+  of: z.enum(['defect', 'reading', 'nonconformity']),
+  about: z.uuid(),
+  disposition: z.enum(DISPOSITIONS),
+  concession: Code.optional().describe('number of the concession; required for "use as is"'),
+  reason: Text,
+})
+  .refine((decision) => decision.disposition !== 'use as is' || decision.concession !== undefined, {
+    path: ['concession'],
+    message: 'use as is needs the number of a concession',
+  })
+  .meta({ id: 'Dispose' });
+export type Dispose = z.output<typeof Dispose>;
+
+export const DefectReceipt = receipt(
+  'DefectReceipt',
+  z.object({ mark: z.string(), percentOfLength: z.number().nullable(), zone: z.string() }),
+);
+export type DefectReceipt = z.output<typeof DefectReceipt>;
+
+export const PhotoReceipt = receipt(
+  'PhotoReceipt',
+  z.object({ originalSha256: z.string(), width: z.number(), height: z.number() }),
+);
+export type PhotoReceipt = z.output<typeof PhotoReceipt>;
+
+export const DispositionReceipt = receipt('DispositionReceipt', z.object({ disposition: z.string() }));
+export type DispositionReceipt = z.output<typeof DispositionReceipt>;
+
+export const DefectView = z
+  .object({
+    id: z.uuid(),
+    mark: z.string().describe('number of the defect on its part: D1, D2 ...'),
+    part: z.string(),
+    layer: z.string().nullable(),
+    kind: z.string(),
+    place: Place,
+    percentOfLength: z.number().nullable(),
+    zone: z.string(),
+    lengthMm: z.number().nullable(),
+    widthMm: z.number().nullable(),
+    depthMm: z.number().nullable(),
+    grade: z.string().nullable(),
+    note: z.string().nullable(),
+    photos: z.array(z.object({ id: z.uuid(), originalSha256: z.string() })),
+    state: z.enum(['open', 'repair to be accepted', 'repaired', 'concession', 'scrapped']),
+    disposition: z.string().nullable(),
+    concession: z.string().nullable(),
+    repairs: z.array(z.string()),
+    happenedAt: Instant,
+    by: z.string(),
+  })
+  .meta({ id: 'DefectView' });
+export type DefectView = z.output<typeof DefectView>;
+
+export const DefectKindView = z
+  .object({ code: z.string(), label: z.string(), source: z.string() })
+  .meta({ id: 'DefectKindView' });

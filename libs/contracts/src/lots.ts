@@ -1,0 +1,115 @@
+import { z } from 'zod';
+import { Amount, AmountView, Taken } from './amount.js';
+import { Code, Day, Envelope, Instant, Nonconformity, PageQuery, Text, page, receipt } from './envelope.js';
+
+export const LOT_STATES = ['quarantined', 'released', 'held', 'rejected'] as const;
+export const ORIGINS = ['received', 'mixed', 'tank', 'cut'] as const;
+
+export const ReceiveLot = Envelope.extend({
+  code: Code.describe('our own code for the lot, as on its label'),
+  material: Code,
+  supplier: Text,
+  supplierLot: Text.describe("the supplier's lot number"),
+  amount: Amount,
+  madeOn: Day.optional(),
+  expiresOn: Day.optional().describe("last day of use; when absent, made on plus the material's shelf life"),
+  certificate: z
+    .record(z.string().max(80), z.union([z.string().max(400), z.number()]))
+    .default({})
+    .describe('values as on the certificate'),
+  state: z.enum(['quarantined', 'released']).default('quarantined'),
+})
+  .refine((lot) => !lot.madeOn || !lot.expiresOn || lot.madeOn <= lot.expiresOn, {
+    path: ['expiresOn'],
+    message: 'must not be before madeOn',
+  })
+  .meta({ id: 'ReceiveLot' });
+export type ReceiveLot = z.output<typeof ReceiveLot>;
+
+export const ChangeLotState = Envelope.extend({ state: z.enum(LOT_STATES), reason: Text }).meta({
+  id: 'ChangeLotState',
+});
+export type ChangeLotState = z.output<typeof ChangeLotState>;
+
+const Inputs = z.array(Taken).min(1).max(200).describe('what it is made of');
+
+/** A bucket: what was mixed, of which lots. */
+export const MakeMix = Envelope.extend({ code: Code, inputs: Inputs }).meta({ id: 'MakeMix' });
+export type MakeMix = z.output<typeof MakeMix>;
+
+/** A kit cut from rolls and sheets. */
+export const CutKit = Envelope.extend({ code: Code, inputs: Inputs }).meta({ id: 'CutKit' });
+export type CutKit = z.output<typeof CutKit>;
+
+/** A fill of a bulk tank. The heel is measured before it (dip, gauge or scale); what differs from the book is kept. */
+export const FillTank = Envelope.extend({
+  code: Code.describe('code of the lot that the tank now holds'),
+  heel: Amount.nullable().describe('what was measured in the tank before the fill; null when it was empty'),
+  inputs: Inputs,
+}).meta({ id: 'FillTank' });
+export type FillTank = z.output<typeof FillTank>;
+
+export const LotReceipt = receipt(
+  'LotReceipt',
+  z.object({ code: z.string(), kg: z.number(), nonconformities: z.array(Nonconformity) }),
+);
+export type LotReceipt = z.output<typeof LotReceipt>;
+
+export const LotStateReceipt = receipt('LotStateReceipt', z.object({ state: z.string() }));
+export type LotStateReceipt = z.output<typeof LotStateReceipt>;
+
+export const ListLotsQuery = PageQuery.extend({
+  material: Code.optional(),
+  state: z.enum(LOT_STATES).optional(),
+  origin: z.enum(ORIGINS).optional(),
+  search: z.string().trim().max(80).optional().describe("part of the code or of the supplier's lot number"),
+});
+export type ListLotsQuery = z.output<typeof ListLotsQuery>;
+
+const lotFields = {
+  id: z.uuid(),
+  code: z.string(),
+  origin: z.enum(ORIGINS),
+  material: z.string().nullable(),
+  materialName: z.string().nullable(),
+  role: z.string().nullable(),
+  supplier: z.string().nullable(),
+  supplierLot: z.string().nullable(),
+  amount: AmountView,
+  madeOn: Day.nullable(),
+  expiresOn: Day.nullable(),
+  state: z.enum(LOT_STATES),
+  happenedAt: Instant,
+  recordedAt: Instant,
+};
+
+export const LotListItem = z.object(lotFields).meta({ id: 'LotListItem' });
+export type LotListItem = z.output<typeof LotListItem>;
+export const LotPage = page('LotPage', LotListItem);
+export type LotPage = z.output<typeof LotPage>;
+
+export const LotInputView = z
+  .object({ id: z.uuid(), lot: z.string(), lotId: z.uuid(), amount: AmountView })
+  .meta({ id: 'LotInputView' });
+
+export const LotView = z
+  .object({
+    ...lotFields,
+    certificate: z.record(z.string(), z.union([z.string(), z.number()])),
+    tank: z.string().nullable(),
+    inputs: z.array(LotInputView),
+    composition: z
+      .array(
+        z.object({
+          source: z.string().nullable().describe('null: the remainder below one part in a thousand million'),
+          role: z.string(),
+          fraction: z.number(),
+        }),
+      )
+      .describe('mass fractions of received lots; they sum to 1. Assumes a well-mixed tank.'),
+    states: z.array(z.object({ state: z.string(), reason: z.string(), happenedAt: Instant })),
+    usedKg: z.number().describe('kg put into layers, joints, repairs or other lots'),
+    adjustedKg: z.number().describe('kg of measured differences, losses and gains; negative is a loss'),
+  })
+  .meta({ id: 'LotView' });
+export type LotView = z.output<typeof LotView>;

@@ -1,0 +1,59 @@
+import { z } from 'zod';
+import { Code, Envelope, Text, receipt } from './envelope.js';
+
+export const ROLES = [
+  'receiving',
+  'laminator',
+  'shift lead',
+  'inspector',
+  'patcher',
+  'quality',
+  'warranty',
+  'dealer',
+  'auditor',
+  'administrator',
+] as const;
+
+export const RegisterPerson = Envelope.extend({
+  badge: Code,
+  name: Text.describe('kept apart from the record, which knows the badge alone'),
+  roles: z.array(z.enum(ROLES)).min(1),
+}).meta({ id: 'RegisterPerson' });
+export type RegisterPerson = z.output<typeof RegisterPerson>;
+
+export const RegisterDevice = Envelope.extend({
+  code: Code,
+  description: Text,
+  ratedForClassifiedArea: z
+    .boolean()
+    .describe(
+      'a device that is not rated for it stays outside any area classified for electrical equipment (NFPA 33, local authority)',
+    ),
+}).meta({ id: 'RegisterDevice' });
+export type RegisterDevice = z.output<typeof RegisterDevice>;
+
+export const RegisterEquipment = Envelope.extend({
+  code: Code,
+  kind: z.enum(['gauge', 'gun', 'dispenser', 'scale', 'oven']),
+  description: Text,
+}).meta({ id: 'RegisterEquipment' });
+export type RegisterEquipment = z.output<typeof RegisterEquipment>;
+
+export const RegisterDealer = Envelope.extend({ code: Code, name: Text, place: Text }).meta({ id: 'RegisterDealer' });
+export type RegisterDealer = z.output<typeof RegisterDealer>;
+
+export const RegisteredCode = receipt('RegisteredCode', z.object({ code: z.string() }));
+export type RegisteredCode = z.output<typeof RegisteredCode>;
+
+export const PersonView = z
+  .object({ id: z.uuid(), badge: z.string(), roles: z.array(z.string()) })
+  .meta({ id: 'PersonView' });
+export const DeviceView = z
+  .object({ id: z.uuid(), code: z.string(), description: z.string(), ratedForClassifiedArea: z.boolean() })
+  .meta({ id: 'DeviceView' });
+export const EquipmentView = z
+  .object({ id: z.uuid(), code: z.string(), kind: z.string(), description: z.string() })
+  .meta({ id: 'EquipmentView' });
+export const DealerView = z
+  .object({ id: z.uuid(), code: z.string(), name: z.string(), place: z.string() })
+  .meta({ id: 'DealerView' });

@@ -1,0 +1,2 @@
+export * from './canonical-json.js';
+export * from './commitment.js';

@@ -1,0 +1,15 @@
+export { FLOOR, receivedComposition } from './composition.js';
+export type { Composition, Portion } from './composition.js';
+export { LotCycle, LotUnknown, MassInvalid, MassMissing } from './errors.js';
+export type { Input, LotGraph, LotNode, LotPart } from './lot-graph.js';
+export { inputsFirst } from './inputs-first.js';
+export type { InputsOf } from './inputs-first.js';
+export { mixComposition } from './mix-composition.js';
+export type { Ingredient } from './mix-composition.js';
+export { pathsUpstream } from './paths-upstream.js';
+export type { UpstreamPaths } from './paths-upstream.js';
+export { fractionsDownstream, lotsUpstream, membersDownstream } from './reach.js';
+export { resolveComposition } from './resolve.js';
+export { largestShare, share } from './share.js';
+export type { PlaceKg, PlaceShare } from './share.js';
+export { wouldCycle } from './would-cycle.js';

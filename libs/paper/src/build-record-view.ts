@@ -1,0 +1,117 @@
+import type { LayerView, ReadingsView, UsedView } from './layer-view.js';
+import type { HullMapView } from './hull-map-view.js';
+
+/**
+ * The build record of one hull, worded and rounded: everything the paper prints.
+ *
+ * The renderer decides nothing. Every text comes with its unit, in the plant's time zone and in the reader's units;
+ * people appear as badge codes or roles. Lists print in the order given.
+ */
+export interface BuildRecordView {
+  readonly plantName: string;
+  /** The builder's hull number, the permanent key of the record. */
+  readonly hullNumber: string;
+  /** The hull identification number as affixed or assigned; null while there is none. */
+  readonly hin: HinView | null;
+  readonly model: string;
+  /** The moment whose state is printed: an ISO 8601 instant, and the words for it in the plant's time zone. */
+  readonly stateAsOf: { readonly instant: string; readonly text: string };
+  readonly complete: boolean;
+  /** One sentence, such as "Not complete: 2 layers are to be made and the hull is not released." */
+  readonly completeness: string;
+  readonly lifeFacts: readonly LifeFactView[];
+  readonly parts: readonly PartView[];
+  readonly joints: readonly JointView[];
+  readonly corrections: readonly CorrectionView[];
+  /** Cautions that go with what the paper describes, one sentence an entry. */
+  readonly cautions: readonly string[];
+  /** The rules and publications that readings and layers were judged by. */
+  readonly sources: readonly string[];
+}
+
+/** A hull identification number and what its characters say, one statement an entry. */
+export interface HinView {
+  readonly text: string;
+  readonly decoded: readonly string[];
+}
+
+/** A fact of the hull's life: started, demolded, HIN affixed, released, shipped, sold. */
+export interface LifeFactView {
+  readonly when: string;
+  readonly what: string;
+  readonly whereBy: string;
+}
+
+/** One molded piece with everything recorded about it. */
+export interface PartView {
+  readonly number: string;
+  readonly kind: string;
+  readonly mold: string;
+  readonly schedule: string;
+  /** When it was joined to the hull; null while it is not. */
+  readonly joined: string | null;
+  /** Outside in. */
+  readonly layers: readonly LayerView[];
+  readonly defects: readonly DefectView[];
+  readonly repairs: readonly RepairView[];
+  readonly nonconformities: readonly NonconformityView[];
+  /** Left out where the model has no skin geometry. */
+  readonly map?: HullMapView | undefined;
+}
+
+/** A defect; `mark` is its short name on the hull map, such as D4. */
+export interface DefectView {
+  readonly mark: string;
+  readonly kind: string;
+  readonly place: string;
+  readonly size: string;
+  readonly layer: string;
+  readonly state: string;
+  /** Disposition, with the concession where there is one; null while undecided. */
+  readonly disposition: string | null;
+  readonly note: string | null;
+}
+
+/** A repair as done, with its acceptance; null acceptance while nobody accepted it. */
+export interface RepairView {
+  readonly mark: string;
+  /** Marks of the defects it puts right. */
+  readonly defects: readonly string[];
+  readonly procedure: string;
+  readonly geometry: string;
+  readonly plies: string;
+  readonly used: readonly UsedView[];
+  readonly readings: readonly ReadingsView[];
+  readonly doneBy: readonly string[];
+  readonly acceptance: string | null;
+}
+
+/** Something that broke a rule and was recorded all the same; null disposition while it is open. */
+export interface NonconformityView {
+  readonly rule: string;
+  readonly detail: string;
+  readonly when: string;
+  readonly disposition: string | null;
+}
+
+/** Parts joined to the hull, with what went into the joint. */
+export interface JointView {
+  readonly what: string;
+  readonly parts: string;
+  readonly when: string;
+  readonly doneBy: readonly string[];
+  readonly enteredBy: string;
+  readonly used: readonly UsedView[];
+  readonly readings: readonly ReadingsView[];
+  readonly note: string | null;
+}
+
+/** A correction of an earlier fact; both values stay on paper. */
+export interface CorrectionView {
+  readonly when: string;
+  readonly what: string;
+  readonly before: string;
+  readonly after: string;
+  readonly reason: string;
+  readonly by: string;
+}

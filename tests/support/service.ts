@@ -1,0 +1,49 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import type { Server } from 'node:http';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import pg from 'pg';
+import type { DataSource } from 'typeorm';
+import { createApp } from '../../apps/service/src/create-app.js';
+import { serviceDataSource } from '../../apps/service/src/platform/database/data-source.js';
+import { cloneDatabase, type Clone } from './clone.js';
+
+/** The service, running on a database of its own. */
+export interface RunningService {
+  readonly url: string;
+  readonly server: Server;
+  readonly db: DataSource;
+  readonly clone: Clone;
+  readonly dataDir: string;
+  get: <T>(token: abstract new (...args: never[]) => T) => T;
+  /** Asks the database as its owner. */
+  asOwner<R extends pg.QueryResultRow>(sql: string, parameters?: readonly unknown[]): Promise<R[]>;
+  close(): Promise<void>;
+}
+
+/** Starts the service in this process on a clone of the migrated database, listening on a free loopback port. */
+export const startService = async (): Promise<RunningService> => {
+  const clone = await cloneDatabase();
+  const dataDir = await mkdtemp(join(tmpdir(), 'hull-record-files-'));
+  const db = await serviceDataSource(clone.serviceUrl, 12).initialize();
+  const app = await createApp({ db, dataDir, plant: { code: 'TARROW', timeZone: 'America/New_York' }, quiet: true });
+  await app.listen(0, '127.0.0.1');
+  const owner = new pg.Pool({ connectionString: clone.ownerUrl, max: 2, options: '-c timezone=UTC' });
+  return {
+    url: await app.getUrl(),
+    server: app.getHttpServer() as Server,
+    db,
+    clone,
+    dataDir,
+    get: (token) => app.get(token),
+    asOwner: async <R extends pg.QueryResultRow>(sql: string, parameters: readonly unknown[] = []) =>
+      (await owner.query<R>(sql, [...parameters])).rows,
+    close: async () => {
+      await app.close();
+      await db.destroy();
+      await owner.end();
+      await clone.drop();
+      await rm(dataDir, { recursive: true, force: true });
+    },
+  };
+};

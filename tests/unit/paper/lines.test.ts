@@ -1,0 +1,41 @@
+import fc from 'fast-check';
+import { describe, expect, it } from '@jest/globals';
+import { breakLines } from '../../../libs/paper/src/lines.js';
+import { toUnits, type Unit } from '../../../libs/paper/src/text-safe.js';
+
+const ascii = (code: number): boolean => code >= 0x20 && code < 0x7f;
+/** A tenth of a typewriter: each character is one wide. */
+const measure = (units: readonly Unit[]): number => units.reduce((sum, { text }) => sum + text.length, 0);
+const broken = (text: string, width: number): readonly string[] =>
+  breakLines(toUnits(text, [ascii]), width, measure).map((line) => line.map((unit) => unit.text).join(''));
+
+describe('lines', () => {
+  it.each([
+    ['break at spaces', 'two plies of mat', 8, ['two', 'plies of', 'mat']],
+    ['break a word that is longer than a line', 'abcdefgh ij', 3, ['abc', 'def', 'gh', 'ij']],
+    ['break between code points in words, not inside', 'x中文', 9, ['x[U+4E2D]', '[U+6587]']],
+    ['keep a space before a code point in words', 'a 中', 20, ['a [U+4E2D]']],
+    ['end where the text ends a line', 'a\n\nb', 5, ['a', '', 'b']],
+    ['take many spaces as one', 'a    b', 5, ['a b']],
+    ['are one for an empty text', '', 5, ['']],
+  ])('%s', (_name, text, width, expected) => {
+    expect(broken(text, width)).toEqual(expected);
+  });
+
+  it('lose nothing and are never wider than the column unless a single unit is', () => {
+    const text = fc.array(fc.constantFrom('ply', 'resin', ' ', '  ', 'x'.repeat(30), '中', '\n'), { maxLength: 30 });
+    fc.assert(
+      fc.property(text, fc.integer({ min: 1, max: 25 }), (parts, width) => {
+        const units = toUnits(parts.join(''), [ascii]);
+        const lines = breakLines(units, width, measure);
+        const solid = (list: readonly Unit[]): string =>
+          list
+            .map((unit) => unit.text)
+            .join('')
+            .replaceAll(' ', '');
+        expect(solid(lines.flat())).toBe(solid(units));
+        for (const line of lines) expect(line.length <= 1 || measure(line) <= width).toBe(true);
+      }),
+    );
+  });
+});
