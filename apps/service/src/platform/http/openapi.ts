@@ -1,15 +1,31 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
+import { z } from 'zod';
 
 const ABOUT =
   'Every record carries an id made by the client: the same request again records nothing and gives the same receipt. ' +
   'Refusals are RFC 9457 problem details with a JSON pointer for each wrong field.';
+
+/**
+ * A schema of contracts as OpenAPI, always as it is sent: a schema that both requests and answers carry is one component.
+ *
+ * Named schemas become components. Left to itself the converter would want the form after a transform, which has none.
+ */
+const toOpenApi = (schema: unknown): { schema: unknown; components: Record<string, unknown> } => {
+  const {
+    definitions,
+    $schema: _,
+    ...own
+  } = z.toJSONSchema(schema as z.ZodType, { target: 'openapi-3.0', io: 'input' });
+  return { schema: own, components: (definitions ?? {}) as Record<string, unknown> };
+};
 
 /** The OpenAPI document, made from the route table and the schemas in contracts. */
 export const openApiDocument = (app: INestApplication): OpenAPIObject =>
   SwaggerModule.createDocument(
     app,
     new DocumentBuilder().setTitle('Hull Record').setDescription(ABOUT).setVersion('1').build(),
+    { standardSchemaConverter: toOpenApi, autoTagControllers: false },
   );
 
 /** Serves the document at /api/openapi.json and a page to read it at /api/docs. */
