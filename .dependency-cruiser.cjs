@@ -11,11 +11,15 @@ module.exports = {
     ),
     rule(
       'pure-libs-no-frameworks',
-      'A rule that needs a framework, a database or the file system is not a rule.',
+      'A rule that needs a framework or a database is not a rule. Canonical JSON and special functions are mathematics.',
       { path: '^libs/(trade|statistics|genealogy|evidence)/src' },
-      {
-        path: 'node_modules/(@nestjs|typeorm|pg|pdfkit|zod)|^(node:)?(fs|http|https|net|child_process|os|worker_threads)$',
-      },
+      { path: '(^|/)node_modules/', pathNot: '(^|/)node_modules/(canonicalize|@stdlib)/' },
+    ),
+    rule(
+      'pure-libs-no-input-or-output',
+      'Files, network, clock and processes are given to a rule as arguments; a hash is only arithmetic.',
+      { path: '^libs/(trade|statistics|genealogy|evidence)/src' },
+      { dependencyTypes: ['core'], pathNot: '^(node:)?crypto$' },
     ),
     rule(
       'contracts-import-trade-only',
@@ -35,7 +39,19 @@ module.exports = {
       { path: '^apps/web/src' },
       { path: '^(libs|apps)/', pathNot: '^(apps/web/|libs/(contracts|trade|statistics|genealogy)/src)' },
     ),
-    rule('nothing-imports-an-app', 'Libraries are below apps.', { path: '^libs/' }, { path: '^apps/' }),
+    rule('libs-import-no-app', 'Libraries are below apps.', { path: '^libs/' }, { path: '^apps/' }),
+    rule(
+      'service-imports-no-other-app',
+      'What two apps share is a library.',
+      { path: '^apps/service/' },
+      { path: '^apps/', pathNot: '^apps/service/' },
+    ),
+    rule(
+      'product-imports-no-test',
+      'What is shipped does not stand on what checks it.',
+      { path: '^(libs|apps)/' },
+      { path: '^tests/' },
+    ),
     rule(
       'features-do-not-import-features',
       'Features meet in SQL reads, in the database or in an event. Only the module list and the platform stand above them.',
@@ -55,10 +71,16 @@ module.exports = {
       { path: '^(libs|apps)/' },
     ),
     rule('no-cycles', 'Two files that need each other are one file, or three.', {}, { circular: true }),
+    rule(
+      'every-import-resolves',
+      'An import that this tool cannot follow escapes every other rule. The web app loads /lib/trade from the service.',
+      {},
+      { couldNotResolve: true, pathNot: '^/lib/trade/index\\.js$' },
+    ),
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
-    exclude: { path: '(^|/)dist/' },
+    exclude: { path: '^(apps|libs)/[^/]+/dist/' },
     tsPreCompilationDeps: true,
     tsConfig: { fileName: 'tsconfig.base.json' },
     enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['source', 'import', 'node', 'default'] },

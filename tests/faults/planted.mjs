@@ -1,12 +1,70 @@
-/** Faults that tests must notice: name -> the file and the text that is replaced. */
-export const PLANTED = {};
+const service = 'apps/service/src';
+
+/** Faults that tests must notice: the file, the text that is replaced, and the test that must then fail. */
+export const PLANTED = {
+  'the heel of a tank is dropped': {
+    file: `${service}/tanks/fill-tank.ts`,
+    find: 'inputs: heel ? [heel, ...inputs] : inputs,',
+    replace: 'inputs,',
+    test: 'walk-the-job',
+  },
+  'what went into repairs is not followed': {
+    file: `${service}/platform/composition/refresh-places.ts`,
+    find: "'repair' from fact.repair p where root = any($1)",
+    replace: "'repair' from fact.repair p where false and root = any($1)",
+    test: 'walk-the-job',
+  },
+  'a tank stands for what is in it now, not for what was in it then': {
+    file: `${service}/platform/lots/find-lots.ts`,
+    find: 'l.tank_id = t.root and l.happened_at <= $3',
+    replace: 'l.tank_id = t.root and l.happened_at <= greatest($3, now())',
+    test: 'walk-the-job',
+  },
+  'a bucket is not followed to what it was mixed of': {
+    file: `${service}/platform/composition/load-upstream.ts`,
+    find: 'where up.id = any($2::uuid[]) or not exists',
+    replace: 'where up.id = any($2::uuid[]) and not exists',
+    test: 'walk-the-job',
+  },
+  'a share is a share of everything, not of like material': {
+    file: `${service}/platform/composition/sum-place.ts`,
+    find: 'for (const { role, kg } of sources) sums.set(role, (sums.get(role) ?? 0) + kg);',
+    replace: 'for (const { role } of sources) sums.set(role, sources.reduce((sum, { kg }) => sum + kg, 0));',
+    test: 'walk-the-job',
+  },
+  'the hulls asked about are counted among the others': {
+    file: `${service}/trace/shared-lots.query.ts`,
+    find: '(count(*) filter (where hull_id <> all($1)))::int as others',
+    replace: 'count(*)::int as others',
+    test: 'walk-the-job',
+  },
+  'a correction stops at the lot it corrects': {
+    file: `${service}/platform/composition/reach-of-corrections.ts`,
+    find: 'select i.lot_id from down join fact.lot_input i on i.input_id = down.id',
+    replace: 'select i.lot_id from down join fact.lot_input i on false and i.input_id = down.id',
+    test: 'corrections-against-walk',
+  },
+  'a fact that was corrected still counts': {
+    file: `${service}/platform/composition/refresh-places.ts`,
+    find: "where u.into_id = any($1) and ${standing('u')}",
+    replace: 'where u.into_id = any($1)',
+    test: 'corrections-against-walk',
+  },
+  'the weakest basis on the way is forgotten': {
+    file: 'libs/genealogy/src/mix-composition.ts',
+    find: 'addend.weakness = Math.max(addend.weakness, weakness, portion.weakness ?? 0);',
+    replace: 'addend.weakness = 0;',
+    test: 'basis',
+  },
+};
 
 /** Replaces the text of the fault that the environment names; a fault whose text is not found throws. */
 export function applyFault(source, path) {
   const fault = PLANTED[process.env.FAULT ?? ''];
   if (!fault || !path.endsWith(fault.file)) return source;
   const parts = source.split(fault.find);
-  if (parts.length !== 2)
-    throw new Error(`Planted fault ${process.env.FAULT}: text stands ${parts.length - 1} times in ${fault.file}`);
+  if (parts.length !== 2) {
+    throw new Error(`Planted fault: its text stands ${parts.length - 1} times in ${fault.file}`);
+  }
   return parts.join(fault.replace);
 }

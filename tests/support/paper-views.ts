@@ -31,6 +31,7 @@ export const aDefect = (changes: Partial<DefectView> = {}): DefectView => ({
 export const aRepair = (changes: Partial<RepairView> = {}): RepairView => ({
   mark: 'R-207',
   defects: ['D1'],
+  when: 'Wed 25 Nov 2026 11:05',
   procedure: 'RP-04 version 3, scarfed patch from outside',
   geometry: 'taper 12:1, depth 1.4 mm, 48 × 40 mm at the surface',
   plies: '3 × mat 300 g/m²',
@@ -198,6 +199,14 @@ export const aView = (changes: Partial<BuildRecordView> = {}): BuildRecordView =
       note: null,
     },
   ],
+  nonconformities: [
+    {
+      rule: 'expired lot',
+      detail: 'Lot SG-8907 expired on 2026-11-20 and was used on 2026-11-23.',
+      when: 'Mon 23 Nov 2026 07:20',
+      disposition: 'use as is, concession C-121',
+    },
+  ],
   corrections: [
     {
       when: 'Mon 23 Nov 2026 15:02',
@@ -232,6 +241,7 @@ export const anEmptyView = (): BuildRecordView =>
       }),
     ],
     joints: [],
+    nonconformities: [],
     corrections: [],
     cautions: [],
     sources: [],

@@ -21,12 +21,18 @@ export interface RunningService {
   close(): Promise<void>;
 }
 
+/** What a test may ask for: `webDir` is the folder of the web app, to serve its page too. */
+export interface ToStart {
+  readonly webDir?: string;
+}
+
 /** Starts the service in this process on a clone of the migrated database, listening on a free loopback port. */
-export const startService = async (): Promise<RunningService> => {
+export const startService = async (asked: ToStart = {}): Promise<RunningService> => {
   const clone = await cloneDatabase();
   const dataDir = await mkdtemp(join(tmpdir(), 'hull-record-files-'));
   const db = await serviceDataSource(clone.serviceUrl, 12).initialize();
-  const app = await createApp({ db, dataDir, plant: { code: 'TARROW', timeZone: 'America/New_York' }, quiet: true });
+  const plant = { code: 'TARROW', timeZone: 'America/New_York' };
+  const app = await createApp({ db, dataDir, plant, quiet: true, ...asked });
   await app.listen(0, '127.0.0.1');
   const owner = new pg.Pool({ connectionString: clone.ownerUrl, max: 2, options: '-c timezone=UTC' });
   return {

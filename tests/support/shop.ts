@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { RunningService } from './service.js';
+import { MATERIALS, PEOPLE, SCHEDULES, SKINS, type Fields } from './shop-stock.js';
 
 /** What the service answered: status and JSON. */
 export interface Answer {
@@ -8,7 +9,7 @@ export interface Answer {
   readonly body: Record<string, never> & { readonly id: string; readonly result: Record<string, never> };
 }
 
-export type Fields = Readonly<Record<string, unknown>>;
+export type { Fields } from './shop-stock.js';
 
 /** Kilograms that were weighed. */
 export const kg = (quantity: number | string, basis = 'weighed') => ({ quantity, unit: 'kg', basis });
@@ -43,6 +44,22 @@ export class Shop {
 
   async get(path: string): Promise<Answer> {
     const answer = await fetch(`${this.service.url}${path}`);
+    return { status: answer.status, body: (await answer.json()) as Answer['body'] };
+  }
+
+  /** Reads what is there; throws when the answer is not 200. */
+  async read<T>(path: string): Promise<T> {
+    const { status, body } = await this.get(path);
+    if (status !== 200) throw new Error(`${path}: ${status} ${JSON.stringify(body)}`);
+    return body as unknown as T;
+  }
+
+  /** Sends a record with a photo as a browser form does. */
+  async postPhoto(path: string, record: unknown, photo?: Uint8Array, name = 'photo.jpg'): Promise<Answer> {
+    const form = new FormData();
+    form.set('record', typeof record === 'string' ? record : JSON.stringify(record));
+    if (photo) form.set('photo', new Blob([new Uint8Array(photo)]), name);
+    const answer = await fetch(`${this.service.url}${path}`, { method: 'POST', body: form });
     return { status: answer.status, body: (await answer.json()) as Answer['body'] };
   }
 
@@ -108,6 +125,45 @@ export class Shop {
     return this.act(`/api/parts/${String(part)}/layers`, { layer, ...times, doneBy: ['LAM-1'], used, ...fields });
   }
 
+  startDeck(number: string, more: Fields = {}): Promise<string> {
+    return this.act('/api/parts', { number, kind: 'deck', model: 'TS86', mold: 'M-86-D', ...more });
+  }
+
+  join(hull: string, part: string, more: Fields = {}): Promise<string> {
+    return this.act(`/api/hulls/${hull}/joints`, { part, doneBy: ['LAM-1'], ...more });
+  }
+
+  setState(lot: string, state: string, more: Fields = {}): Promise<string> {
+    return this.act(`/api/lots/${lot}/states`, { state, reason: 'for a test', ...more });
+  }
+
+  /** Reports a dry spot on the port side, or what is named. */
+  defect(part: string, more: Fields = {}): Promise<string> {
+    return this.act(`/api/parts/${part}/defects`, { kind: 'dry-spot', place: PORT_SIDE, ...more });
+  }
+
+  repair(part: string, defects: readonly string[], more: Fields = {}): Promise<string> {
+    const done = { defects, procedure: 'Ground out 12:1 and laid up.', doneBy: ['PAT-1'] };
+    return this.act(`/api/parts/${part}/repairs`, { ...done, ...more });
+  }
+
+  judge(repair: string, accepted: boolean, more: Fields = {}): Promise<string> {
+    const note = accepted ? {} : { note: 'still soft' };
+    return this.act(`/api/repairs/${repair}/acceptances`, { enteredBy: 'INS-1', accepted, ...note, ...more });
+  }
+
+  dispose(of: string, about: string, disposition: string, concession?: string): Promise<string> {
+    const number = concession === undefined ? {} : { concession };
+    return this.act('/api/dispositions', { of, about, disposition, reason: 'for a test', ...number });
+  }
+
+  /** Corrects a fact, or withdraws it when nothing is set, and gives the id of what stands now. */
+  async correct(corrects: string, set?: Fields): Promise<string> {
+    const values = set === undefined ? {} : { set };
+    const { result } = await this.receipt('/api/corrections', { corrects, reason: 'as it really was', ...values });
+    return String(result['replacement']);
+  }
+
   sign(layer: string, more: Fields = {}): Promise<string> {
     return this.act(`/api/layers/${layer}/signatures`, { enteredBy: 'INS-1', ...more });
   }
@@ -149,79 +205,5 @@ export class Shop {
   }
 }
 
-const PEOPLE = [
-  ['REC-1', 'receiving'],
-  ['LAM-1', 'laminator'],
-  ['LAM-2', 'laminator'],
-  ['INS-1', 'inspector'],
-  ['PAT-1', 'patcher'],
-  ['QUA-1', 'quality'],
-] as const;
-
-const MATERIALS: readonly Fields[] = [
-  { code: 'GEL-W', name: 'Isophthalic gel coat, white', role: 'gel coat', densityKgPerL: 1.28, shelfLifeDays: 90 },
-  { code: 'RES-VE', name: 'Vinyl ester resin', role: 'resin', densityKgPerL: 1.1 },
-  { code: 'RES-PE', name: 'Polyester resin', role: 'resin' },
-  { code: 'MEKP', name: 'MEKP catalyst', role: 'catalyst', densityKgPerL: 1.11 },
-  { code: 'MAT-450', name: 'Chopped strand mat 450', role: 'glass', arealMassKgPerM2: 0.45 },
-  { code: 'PASTE', name: 'Bonding paste', role: 'bonding paste', pieceMassKg: 12 },
-];
-
-/** Invented girths of an 8.6 m hull and its deck, mm. */
-const SKINS = {
-  'hull molding': {
-    lengthMm: 8_600,
-    stations: [
-      { xMm: 0, edgeGirthMm: 1_900, chineGirthMm: 1_150, waterlineGirthMm: 1_250 },
-      { xMm: 4_300, edgeGirthMm: 2_050, chineGirthMm: 1_250, waterlineGirthMm: 1_300 },
-      { xMm: 8_600, edgeGirthMm: 900, chineGirthMm: 500, waterlineGirthMm: 600 },
-    ],
-    transom: { halfWidthMm: 1_250, heightMm: 900 },
-  },
-  deck: {
-    lengthMm: 8_000,
-    stations: [
-      { xMm: 0, edgeGirthMm: 1_300 },
-      { xMm: 8_000, edgeGirthMm: 400 },
-    ],
-  },
-};
-
-const SCHEDULES: readonly Fields[] = [
-  {
-    partKind: 'hull molding',
-    version: 1,
-    layers: [
-      {
-        code: 'L1',
-        name: 'Gel coat',
-        materials: [{ material: 'GEL-W', target: { quantity: 18, unit: 'kg' } }],
-        readings: [
-          { what: 'wet film', spots: 3, limits: { min: 16, max: 20, unit: 'mil' }, source: 'invented for tests' },
-        ],
-        climate: { airTemperature: { min: 18, max: 28, unit: 'C' } },
-        holdPoint: 'HP 1',
-      },
-      {
-        code: 'L2',
-        name: 'Skin coat',
-        plies: ['2 x mat 450'],
-        materials: [{ material: 'RES-VE' }, { material: 'MAT-450' }],
-        predecessors: ['L1'],
-      },
-      {
-        code: 'L3',
-        name: 'Bulk laminate',
-        plies: ['4 x mat 450'],
-        materials: [{ material: 'RES-VE' }, { material: 'RES-PE' }, { material: 'MAT-450' }],
-        predecessors: ['L2'],
-        holdPoint: 'HP 2',
-      },
-    ],
-  },
-  {
-    partKind: 'deck',
-    version: 1,
-    layers: [{ code: 'D1', name: 'Deck laminate', materials: [{ material: 'RES-VE' }, { material: 'MAT-450' }] }],
-  },
-];
+/** A place that is on the hull molding and on the deck. */
+export const PORT_SIDE = { surface: 'shell', side: 'port', fromTransomMm: 2_000, girthMm: 600 } as const;

@@ -1,7 +1,7 @@
 import 'reflect-metadata';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import { NestFactory } from '@nestjs/core';
-import { existsSync } from 'node:fs';
+import { join } from 'node:path';
 import { AppModule, type Given } from './app.module.js';
 import { OpenPlant } from './people/open-plant.js';
 import type { Config } from './platform/config/config.js';
@@ -9,7 +9,7 @@ import { localOnly } from './platform/http/local-only.js';
 import { serveApiPage } from './platform/http/openapi.js';
 import { securityHeaders } from './platform/http/security-headers.js';
 
-/** What a service is made of: see AppModule; `webDir` is the built web app, when there is one. */
+/** What a service is made of: see AppModule; `webDir` is the folder of the web app, when it is to be served. */
 export interface ToCreate extends Given {
   readonly plant: Config['plant'];
   readonly webDir?: string;
@@ -27,8 +27,15 @@ export const createApp = async ({ plant, webDir, quiet, ...given }: ToCreate): P
   app.use(securityHeaders, localOnly);
   app.useBodyParser('json', { limit: '2mb' });
   serveApiPage(app);
-  if (webDir && existsSync(webDir)) app.useStaticAssets(webDir, { index: 'index.html' });
+  if (webDir !== undefined) serveWeb(app, webDir);
   await app.init();
   await app.get(OpenPlant).run(plant);
   return app;
+};
+
+/** Serves the page as it is written and as it is compiled, and the compiled rules of the trade that it draws with. */
+const serveWeb = (app: NestExpressApplication, webDir: string): void => {
+  app.useStaticAssets(join(webDir, 'static'), { index: 'index.html' });
+  app.useStaticAssets(join(webDir, 'dist'), { index: false });
+  app.useStaticAssets(join(webDir, '../../libs/trade/dist'), { index: false, prefix: '/lib/trade/' });
 };

@@ -22,6 +22,8 @@ export interface BuildRecordView {
   readonly lifeFacts: readonly LifeFactView[];
   readonly parts: readonly PartView[];
   readonly joints: readonly JointView[];
+  /** Those of the hull itself and of the lots in it; those of a part stand with the part. */
+  readonly nonconformities: readonly NonconformityView[];
   readonly corrections: readonly CorrectionView[];
   /** Cautions that go with what the paper describes, one sentence an entry. */
   readonly cautions: readonly string[];
@@ -77,6 +79,7 @@ export interface RepairView {
   readonly mark: string;
   /** Marks of the defects it puts right. */
   readonly defects: readonly string[];
+  readonly when: string;
   readonly procedure: string;
   readonly geometry: string;
   readonly plies: string;

@@ -1,4 +1,5 @@
 import type { BuildRecordView, CorrectionView, JointView } from './build-record-view.js';
+import { nonconformitiesTable } from './defects-section.js';
 import { facts, nothing } from './facts.js';
 import type { Block } from './flow.js';
 import type { Fonts } from './fonts.js';
@@ -14,6 +15,10 @@ export function* closingSection(fonts: Fonts, view: BuildRecordView): Generator<
   yield title('Joints');
   if (view.joints.length === 0) yield nothing(fonts, 'No parts have been joined to this hull yet.');
   for (const joint of view.joints) yield* jointSection(fonts, joint);
+  yield title('Nonconformities of the hull and of lots in it');
+  yield view.nonconformities.length === 0
+    ? nothing(fonts, 'No nonconformities are recorded for the hull itself or for lots in it.')
+    : nonconformitiesTable(fonts, view.nonconformities);
   yield title('Corrections');
   yield view.corrections.length === 0
     ? nothing(fonts, 'No facts of this hull have been corrected.')

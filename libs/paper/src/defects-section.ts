@@ -57,6 +57,7 @@ export const repairSection = (fonts: Fonts, repair: RepairView): readonly Block[
     fonts,
     [
       ['Defects', repair.defects.join(', '), 'code'],
+      ['When', repair.when],
       ['Procedure', repair.procedure],
       ['Geometry', repair.geometry],
       ['Plies', repair.plies],

@@ -55,5 +55,7 @@ export interface ReadingView {
   readonly value: string;
   readonly place: string;
   readonly verdict: Verdict;
+  /** What was decided about the reading, or why the verdict is in doubt; left out where there is nothing to say. */
+  readonly note?: string | undefined;
   readonly byWhen: string;
 }

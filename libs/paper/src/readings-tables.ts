@@ -31,10 +31,15 @@ const judgedBy = ({ limits, rule, equipment }: ReadingsView): string =>
     .map(([label, value]) => `${label}: ${value}`)
     .join('. ');
 
-const row = ({ spot, value, place, verdict, byWhen }: ReadingView): readonly Cell[] => [
+const row = ({ spot, value, place, verdict, note, byWhen }: ReadingView): readonly Cell[] => [
   cell(spot, 'code'),
   cell(value, 'code'),
   cell(place),
-  { paragraphs: [{ text: verdict, style: verdict === 'outside' ? 'bold' : 'body', verdict }] },
+  {
+    paragraphs: [
+      { text: verdict, style: verdict === 'outside' ? 'bold' : 'body', verdict },
+      ...(note === undefined ? [] : [para(note, 'note')]),
+    ],
+  },
   cell(byWhen, 'note'),
 ];

@@ -10,6 +10,7 @@ const SETTINGS = { fsync: 'off', synchronous_commit: 'off', full_page_writes: 'o
 
 /** Starts one PostgreSQL for the whole run and migrates the database that every test file gets a clone of. */
 export default async function start() {
+  if (process.env.TEST_POSTGRES) return; // a run inside a run shares the server of the outer one
   const platform = '../../../apps/service/src/platform';
   const { startEmbedded } = await import(`${platform}/embedded/index.ts`);
   const { prepareRoles } = await import(`${platform}/database/roles.ts`);

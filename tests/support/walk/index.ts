@@ -7,3 +7,4 @@ export { walkHullsWith } from './walk-hulls-with.js';
 export type { HullWith, PartWith } from './walk-hulls-with.js';
 export { walkLotsIn } from './walk-lots-in.js';
 export type { LotIn } from './walk-lots-in.js';
+export { readFacts } from './read-facts.js';

@@ -10,6 +10,12 @@ const RESTS: Readonly<Record<string, { readonly sql: string; readonly code: stri
     code: 'lot-is-used',
     remedy: 'This lot was used: correct each use to the lot it really was, then withdraw it.',
   },
+  lot_input: {
+    sql: `select from fact.lot_input x where x.root = $1 and ${standing('x')}
+      and not exists (select from fact.lot_input i where i.lot_id = x.lot_id and i.root <> x.root and ${standing('i')})`,
+    code: 'lot-is-made-of-this',
+    remedy: 'The lot is made of nothing else: correct what this was, or withdraw the lot.',
+  },
   defect: {
     sql: `select from fact.repair_defect x join fact.repair r on r.root = x.repair_id and ${standing('r')} where x.defect_id = $1`,
     code: 'defect-is-repaired',

@@ -1,11 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import type { Correct as Request } from '@hull-record/contracts';
 import { Composition } from '../platform/composition/composition.js';
-import { meetGenealogy } from '../platform/composition/meet-genealogy.js';
 import { Amendments } from '../platform/facts/amendments.js';
 import { CorrectionEntity } from '../platform/facts/correction.entity.js';
+import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { childId } from '../platform/ids.js';
+import { reweighLot } from '../platform/lots/reweigh-lot.js';
 import { Unprocessable } from '../platform/refusals.js';
 import { assertWithdrawable } from './assert-withdrawable.js';
 import { CORRECTABLE } from './correctable.js';
@@ -29,8 +30,7 @@ export class Correct {
 
   run(request: Request): Promise<Receipt<Corrected>> {
     const { corrects, reason, set } = request;
-    return this.record.run('correction', request, async (fact) => {
-      await meetGenealogy(fact.tx, fact.author.plantId, 'alone');
+    const decide = async (fact: Fact): Promise<Corrected> => {
       const { table, root } = await findFact(fact.tx, corrects);
       assertKind(table, set?.kind);
       const replacement = set === undefined ? null : childId(fact.id, 'replacement');
@@ -38,9 +38,11 @@ export class Correct {
       await fact.insert(CorrectionEntity, { corrects, correctsTable: table, replacement, reason });
       if (set === undefined) await withdrawWith(fact, table, corrects, root, reason);
       else await this.amendments.amend(fact, corrects, replacement as string, set);
+      if (table === 'lot_input') await reweighLot(fact, corrects, reason);
       const reached = await this.composition.reachOf(fact);
       return { replacement, recomposedLots: reached.tankLots.length, recomputedPlaces: reached.places.length };
-    });
+    };
+    return this.record.run('correction', request, decide, { genealogy: 'alone' });
   }
 }
 

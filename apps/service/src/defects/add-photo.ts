@@ -65,7 +65,6 @@ const readRecord = (field: string | undefined): Request => {
     ]);
   }
   const parsed = Request.safeParse(json);
-  if (!parsed.success)
-    throw refusalOf(parsed.error.issues.map((issue) => ({ ...issue, path: ['record', ...issue.path] })));
+  if (!parsed.success) throw refusalOf(parsed.error.issues);
   return parsed.data;
 };

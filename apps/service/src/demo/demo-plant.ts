@@ -1,9 +1,74 @@
-import { Injectable } from '@nestjs/common';
+import { Injectable, Logger } from '@nestjs/common';
+import { HttpAdapterHost, ModuleRef } from '@nestjs/core';
+import type { AddressInfo, Server } from 'node:net';
+import { DemoProgress } from '../platform/demo-progress.js';
+import { ACTS, type Find } from './acts.js';
+import { DemoState } from './demo-state.js';
+import { BAD_LOT, planDemo } from './plan/plan.js';
+import type { Step } from './plan/step.js';
 
-/** Loads the demo plant in the background, through the same use cases as everything else. */
+/**
+ * Loads the demo plant in the background, through the same use cases as everything else, one fact after another.
+ *
+ * Ids come from the seed, so a load that was interrupted goes on by itself at the next start: what is recorded already
+ * answers as before.
+ */
 @Injectable()
 export class DemoPlant {
-  async load(_say: (line: string) => void): Promise<void> {}
+  private stopped = false;
 
-  stop(): void {}
+  constructor(
+    private readonly modules: ModuleRef,
+    private readonly state: DemoState,
+    private readonly progress: DemoProgress,
+    private readonly http: HttpAdapterHost,
+  ) {}
+
+  /** Never throws: a demo that fails says so in the progress and in the log, and the service goes on. */
+  async load(say: (line: string) => void): Promise<void> {
+    this.stopped = false;
+    try {
+      const steps = planDemo();
+      const state = await this.state.of(steps);
+      if (state === 'to load') await this.record(steps, say);
+      if (state === 'loaded') this.progress.now = { state, done: steps.length, total: steps.length };
+    } catch (error) {
+      this.fail(error);
+    }
+  }
+
+  /** Ends the load after the fact that is being recorded. */
+  stop(): void {
+    this.stopped = true;
+  }
+
+  private async record(steps: readonly Step[], say: (line: string) => void): Promise<void> {
+    const total = steps.length;
+    const find: Find = (useCase) => this.modules.get(useCase, { strict: false });
+    this.progress.now = { state: 'loading', done: 0, total };
+    say('The demo plant is loading in the background.');
+    for (const [done, step] of steps.entries()) {
+      if (this.stopped) return;
+      await ACTS[step.act](find, step).catch((cause: unknown) => {
+        throw new Error(`${step.name}: ${cause instanceof Error ? cause.message : String(cause)}`, { cause });
+      });
+      this.progress.now = { state: 'loading', done: done + 1, total };
+    }
+    this.progress.now = { state: 'loaded', done: total, total };
+    say(`The demo plant is loaded. Which hulls hold lot ${BAD_LOT}? Try ${this.address()}/#/lots/${BAD_LOT}`);
+  }
+
+  private fail(error: unknown): void {
+    const detail = error instanceof Error ? error.message : String(error);
+    this.progress.now = { ...this.progress.now, state: 'failed', detail };
+    new Logger(DemoPlant.name).error(`The demo plant could not be loaded: ${detail}`);
+  }
+
+  /** Where the service listens, as one types it; empty while it does not listen. */
+  private address(): string {
+    const server = this.http.httpAdapter.getHttpServer() as Server;
+    const address = server.address() as AddressInfo | null;
+    if (address === null) return '';
+    return `http://${address.family === 'IPv6' ? 'localhost' : address.address}:${address.port}`;
+  }
 }

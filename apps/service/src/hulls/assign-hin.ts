@@ -28,6 +28,7 @@ export class AssignHin {
     return this.record.run('HIN assigned', { ...request, number }, async (fact) => {
       const hullId = await findHull(fact.tx, number);
       await assertMayAssign(fact, hullId, request);
+      await assertNeverIssued(fact, reading);
       await fact.insert(HullNumberEntity, {
         hullId,
         kind: 'HIN',
@@ -67,4 +68,11 @@ const assertMayAssign = async (fact: Fact, hullId: string, request: Request): Pr
   if (has?.hin && request.reason === undefined) {
     throw new Unprocessable('reason-missing', 'The hull has a HIN already: give the reason for the change.', '/reason');
   }
+};
+
+/** The database refuses a number twice too, also between two at once; here the refusal names the right field. */
+const assertNeverIssued = async (fact: Fact, { hin, display }: ValidHin): Promise<void> => {
+  const issued = await fact.tx.query<unknown[]>('select from fact.hull_number where normalised = $1', [hin]);
+  if (issued.length > 0)
+    throw new Conflict('number-taken', `${display} was issued before, and a number is never issued twice.`, '/hin');
 };

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { normaliseNumber } from '@hull-record/trade';
 import type { HullListItem, HullPage, ListHullsQuery } from '@hull-record/contracts';
-import { readCursor, toPage } from '../platform/http/cursor.js';
+import { readTimeCursor, toPage } from '../platform/http/cursor.js';
 import { standing } from '../platform/facts/standing.js';
 import { HULL_COLUMNS, HULL_TABLES } from './hull-columns.js';
 
@@ -19,7 +19,7 @@ export class ListHulls {
   constructor(private readonly db: DataSource) {}
 
   async run(query: ListHullsQuery): Promise<HullPage> {
-    const [at, id] = readCursor(query.cursor, 2);
+    const { at, id } = readTimeCursor(query.cursor);
     const search = query.search === undefined ? null : normaliseNumber(query.search);
     type Row = Omit<HullListItem, 'startedAt'> & { startedAt: Date };
     const rows = await this.db.query<Row[]>(LIST, [query.model ?? null, search, at, id, query.limit + 1]);

@@ -1,6 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import type { StartHull as Request } from '@hull-record/contracts';
 import { normaliseNumber } from '@hull-record/trade';
+import { Conflict, InvalidRequest } from '../platform/refusals.js';
+import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { LifeFactEntity } from '../platform/life/life-fact.entity.js';
 import { findTooling } from './find-tooling.js';
@@ -15,6 +17,7 @@ export class StartHull {
   constructor(private readonly record: RecordFact) {}
 
   run(request: Request): Promise<Receipt<{ number: string; part: string; scheduleVersion: number }>> {
+    const normalised = readNumber(request.number);
     return this.record.run('hull started', request, async (fact) => {
       const kind = 'hull molding';
       const tooling = await findTooling(fact, { ...request, kind });
@@ -23,11 +26,12 @@ export class StartHull {
       await fact.insert(HullNumberEntity, {
         hullId,
         kind: 'hull number',
-        normalised: normaliseNumber(number),
+        normalised,
         asPrinted: number,
         reason: null,
       });
       const part = request.partNumber ?? `${number}-H`;
+      await assertPartNumberFree(fact, part);
       const { modelId, moldId, scheduleId } = tooling;
       const partId = await fact.insert(PartEntity, { number: part, kind, modelId, moldId, scheduleId });
       await fact.insert(JointEntity, { hullId, partId, turn: 1, makers: [fact.author.personId] });
@@ -36,3 +40,20 @@ export class StartHull {
     });
   }
 }
+
+/** Numbers are told apart by their letters and digits alone: one that has none is no number. */
+const readNumber = (number: string): string => {
+  const normalised = normaliseNumber(number);
+  if (normalised !== '') return normalised;
+  throw new InvalidRequest([{ pointer: '/number', detail: 'has neither letter nor digit: write the hull number' }]);
+};
+
+/** The part number may follow from the hull number, so the refusal names the field by which it is given another. */
+const assertPartNumberFree = async (fact: Fact, part: string): Promise<void> => {
+  const taken = await fact.tx.query<unknown[]>('select from fact.part where plant_id = $1 and number = $2', [
+    fact.author.plantId,
+    part,
+  ]);
+  if (taken.length > 0)
+    throw new Conflict('code-taken', `Part number ${part} is in use: give the hull molding another.`, '/partNumber');
+};

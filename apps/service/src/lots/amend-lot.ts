@@ -1,26 +1,76 @@
 import { Injectable } from '@nestjs/common';
+import type { Amount, CorrectedValues } from '@hull-record/contracts';
 import { Amendments } from '../platform/facts/amendments.js';
-import { insertVersion } from '../platform/facts/new-version.js';
-import { findByCode } from '../platform/lookups/find-by-code.js';
+import type { Fact } from '../platform/facts/fact.js';
+import { insertVersion, readVersion } from '../platform/facts/new-version.js';
+import { standing } from '../platform/facts/standing.js';
 import { LotEntity } from '../platform/lots/lot.entity.js';
+import { kilogramsOf } from '../platform/lots/resolve-taken.js';
+import { Conflict, InvalidRequest } from '../platform/refusals.js';
+import { followTank } from '../platform/used/follow-tank.js';
+import { findMaterial } from './find-material.js';
 
-/** Sets what is known of a lot anew: supplier's number, material, dates. */
+type SetLot = Extract<CorrectedValues, { kind: 'lot' }>;
+
+/** Sets what is known of a lot anew: supplier's number, material, dates. What was drawn from a tank follows its fills. */
 @Injectable()
 export class AmendLot {
   constructor(amendments: Amendments) {
     amendments.of('lot', async (fact, oldId, newId, set) => {
-      const materialId =
-        set.material === undefined
-          ? undefined
-          : await findByCode(fact.tx, 'material', fact.author.plantId, set.material, '/set/material');
+      const old = await readVersion(fact, LotEntity, oldId);
+      assertSound(set, old);
+      const happenedAt = set.happenedAt === undefined ? undefined : new Date(set.happenedAt);
+      if (happenedAt && old.tankId !== null) await assertInOrder(fact, old, happenedAt);
       await insertVersion(fact, LotEntity, oldId, newId, {
+        ...(set.material === undefined ? {} : await ofMaterial(fact, set.material, old)),
         supplierLot: set.supplierLot,
         supplier: set.supplier,
-        materialId,
         madeOn: set.madeOn,
         expiresOn: set.expiresOn,
-        happenedAt: set.happenedAt === undefined ? undefined : new Date(set.happenedAt),
+        happenedAt,
       });
+      if (happenedAt && old.tankId !== null)
+        await followTank(fact, old.tankId, `Lot ${old.code} was filled at another time.`, '/set/happenedAt');
     });
   }
 }
+
+const OF_RECEIVED = ['supplierLot', 'supplier', 'material', 'madeOn'] as const;
+
+const assertSound = (set: SetLot, old: LotEntity): void => {
+  const foreign = old.origin === 'received' ? [] : OF_RECEIVED.filter((field) => set[field] !== undefined);
+  const madeOn = set.madeOn ?? old.madeOn;
+  const expiresOn = set.expiresOn ?? old.expiresOn;
+  const early = madeOn !== null && expiresOn !== null && expiresOn < madeOn;
+  const wrong = [
+    ...foreign.map((field) => ({
+      pointer: `/set/${field}`,
+      detail: 'only a received lot has this: a made lot is what it is made of; correct its inputs',
+    })),
+    ...(early ? [{ pointer: '/set/expiresOn', detail: `must not be before madeOn, ${madeOn}` }] : []),
+  ];
+  if (wrong.length > 0) throw new InvalidRequest(wrong);
+};
+
+/** The material as set, and the kilograms that the amount as entered is by its data. */
+const ofMaterial = async (fact: Fact, code: string, old: LotEntity) => {
+  const material = await findMaterial(fact, code, null, '/set/material');
+  const entered = { quantity: old.quantity, unit: old.unit, basis: old.basis } as Amount;
+  return { materialId: material.id, kg: kilogramsOf(entered, material, '/set/material').kg };
+};
+
+/** A fill stays between the fills before and after it: each is made of the heel of the one before. */
+const assertInOrder = async (fact: Fact, { tankId, fillNumber, root }: LotEntity, at: Date): Promise<void> => {
+  const passed = await fact.tx.query<{ code: string }[]>(
+    `select l.code from fact.lot l where l.tank_id = $1 and l.root <> $2 and ${standing('l')}
+       and ((l.fill_number < $3 and l.happened_at >= $4) or (l.fill_number > $3 and l.happened_at <= $4))
+     order by l.happened_at limit 1`,
+    [tankId, root, fillNumber, at],
+  );
+  if (passed[0])
+    throw new Conflict(
+      'tank-fill-out-of-order',
+      `The fill would change places with fill ${passed[0].code}: give a time between the fills before and after it.`,
+      '/set/happenedAt',
+    );
+};

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import type { ListLotsQuery, LotListItem, LotPage } from '@hull-record/contracts';
 import { standing } from '../platform/facts/standing.js';
-import { readCursor, toPage } from '../platform/http/cursor.js';
+import { readTimeCursor, toPage } from '../platform/http/cursor.js';
 import { LOT_COLUMNS, LOT_TABLES } from './lot-columns.js';
 
 const LIST = `
@@ -20,7 +20,7 @@ export class ListLots {
   constructor(private readonly db: DataSource) {}
 
   async run(query: ListLotsQuery): Promise<LotPage> {
-    const [at, id] = readCursor(query.cursor, 2);
+    const { at, id } = readTimeCursor(query.cursor);
     const { material = null, state = null, origin = null, search = null } = query;
     const rows = await this.db.query<(Omit<LotListItem, 'happenedAt'> & { happenedAt: Date })[]>(LIST, [
       material,

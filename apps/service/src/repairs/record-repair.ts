@@ -48,7 +48,8 @@ export class RecordRepair {
 }
 
 /** Defects of this part, by the ids of any of their versions. */
-const findDefects = async (fact: Fact, partId: string, ids: readonly string[]): Promise<readonly string[]> => {
+const findDefects = async (fact: Fact, partId: string, asked: readonly string[]): Promise<readonly string[]> => {
+  const ids = asked.map((id) => id.toLowerCase());
   const found = await fact.tx.query<{ asked: string; root: string }[]>(
     `select asked.id as asked, d.root from unnest($1::uuid[]) asked(id)
      join fact.defect any_version on any_version.id = asked.id

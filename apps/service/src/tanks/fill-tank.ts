@@ -9,6 +9,7 @@ import { LotAdjustmentEntity } from '../platform/lots/lot-adjustment.entity.js';
 import { makeLot, type MadeLot } from '../platform/lots/make-lot.js';
 import { kilogramsOf, resolveTaken, type ResolvedTaken } from '../platform/lots/resolve-taken.js';
 import { Conflict, Unprocessable } from '../platform/refusals.js';
+import { followTank } from '../platform/used/follow-tank.js';
 import { lastFill, type LastFill } from './last-fill.js';
 
 /** Less than this between book and measure is no difference, kg: the scale of rounding in sums of doubles. */
@@ -16,14 +17,15 @@ const NOTHING_KG = 1e-6;
 
 /**
  * Fills a tank. What is in it afterwards is a new lot, made of the measured heel of the lot before and of what came in;
- * what the heel differs from the book is kept as a loss or gain of the lot before.
+ * what the heel differs from the book is kept as a loss or gain of the lot before. What was drawn after the fill, but
+ * recorded before it, was drawn from the new lot: it is corrected.
  */
 @Injectable()
 export class FillTank {
   constructor(private readonly record: RecordFact) {}
 
   run(tank: string, request: Request): Promise<Receipt<MadeLot>> {
-    return this.record.run('tank filled', request, async (fact) => {
+    const decide = async (fact: Fact): Promise<MadeLot> => {
       const tankId = await findByCode(fact.tx, 'tank', fact.author.plantId, tank);
       const before = await lastFill(fact.tx, tankId);
       assertAfter(fact, tank, before);
@@ -35,9 +37,12 @@ export class FillTank {
         tank: { id: tankId, fillNumber: (before?.fill_number ?? 0) + 1 },
         inputs: heel ? [heel, ...inputs] : inputs,
       });
+      await followTank(fact, tankId, `The fill of lot ${request.code} was recorded after this.`, '/happenedAt');
       if (before) await bookDifference(fact, before, heel?.amount.kg ?? 0, request.heel?.basis ?? 'as scheduled');
       return made;
-    });
+    };
+    // What was drawn after a fill that is recorded late is corrected, so nobody may draw meanwhile.
+    return this.record.run('tank filled', { ...request, tank }, decide, { genealogy: 'alone' });
   }
 }
 

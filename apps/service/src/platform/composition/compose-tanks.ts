@@ -15,13 +15,14 @@ const KEEP = `
 /**
  * Works out and keeps what tank lots are made of, as a new version each. Assumes well-mixed tanks.
  *
- * @param lots tank lots; worked out in order, each from the kept composition of those it is made of, as when they were filled
+ * @param lots tank lots; one that was withdrawn is no longer kept, the others are worked out in order, each from the kept composition of those it is made of, as when they were filled
  * @param entry the journal entry because of which it is done
  */
 export const composeTanks = async (tx: EntityManager, lots: readonly string[], entry: string): Promise<void> => {
   if (lots.length === 0) return;
   const graph = await loadUpstream(tx, lots, lots);
-  const wanted = new Set(lots);
+  await tx.query('delete from derived.composed_lot where lot_id = any($1)', [lots.filter((lot) => !graph.has(lot))]);
+  const wanted = new Set(lots.filter((lot) => graph.has(lot)));
   const order = inputsFirst(lots, (lot) => graph.get(lot)?.inputs.map((input) => input.lot) ?? []);
   for (const lot of order.filter((id) => wanted.has(id))) {
     const composition = resolveComposition(lot, graph);

@@ -1,7 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Fact, WrittenRow } from '../facts/fact.js';
 import { composeTanks } from './compose-tanks.js';
-import { meetGenealogy } from './meet-genealogy.js';
 import { reachOfCorrections, type Reach } from './reach-of-corrections.js';
 import { refreshPlaces } from './refresh-places.js';
 
@@ -13,7 +12,6 @@ export class Composition {
    * everything downstream of what it corrected.
    */
   async follow(fact: Fact): Promise<void> {
-    await meetGenealogy(fact.tx, fact.author.plantId, 'one of many');
     const reach = await this.reachOf(fact);
     const places = fact.wrote('used').map((row) => String(row.values['into_id']));
     await composeTanks(fact.tx, [...newTankLots(fact), ...reach.tankLots], fact.id);

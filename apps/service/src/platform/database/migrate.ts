@@ -1,5 +1,6 @@
-import pg from 'pg';
+import type pg from 'pg';
 import { DataSource } from 'typeorm';
+import { connectAs } from './connect.js';
 import { MIGRATIONS } from './migrations/index.js';
 
 /** Any number that no other user of the database takes for an advisory lock. */
@@ -12,15 +13,21 @@ const MIGRATION_LOCK = 4_318_072_501;
  * Grants are given anew each time, so that a new table is never forgotten.
  */
 export const migrate = async (ownerUrl: string, serviceRole: string): Promise<void> => {
-  const lock = new pg.Client({ connectionString: ownerUrl });
-  await lock.connect();
+  const lock = await connectAs('DATABASE_OWNER_URL', ownerUrl);
   try {
     await lock.query('select pg_advisory_lock($1)', [MIGRATION_LOCK]);
     await runMigrations(ownerUrl);
-    for (const grant of grants(lock.escapeIdentifier(serviceRole))) await lock.query(grant);
+    await grantAnew(lock, serviceRole);
   } finally {
     await lock.end();
   }
+};
+
+/** In one transaction: a service that is running meanwhile must never see its rights taken and not yet given. */
+const grantAnew = async (owner: pg.Client, serviceRole: string): Promise<void> => {
+  await owner.query('begin');
+  for (const grant of grants(owner.escapeIdentifier(serviceRole))) await owner.query(grant);
+  await owner.query('commit');
 };
 
 const runMigrations = async (ownerUrl: string): Promise<void> => {

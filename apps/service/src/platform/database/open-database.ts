@@ -1,7 +1,7 @@
 import { DataSource } from 'typeorm';
 import type { Config } from '../config/config.js';
 import { startEmbedded } from '../embedded/index.js';
-import { checkServiceRole } from './check-role.js';
+import { checkServicePrivileges, checkServiceRole } from './check-role.js';
 import { serviceDataSource } from './data-source.js';
 import { migrate } from './migrate.js';
 import { prepareRoles, type RoleUrls } from './roles.js';
@@ -12,6 +12,8 @@ export interface OpenDatabase {
   close(): Promise<void>;
 }
 
+const roleOf = (url: string): string => decodeURIComponent(new URL(url).username);
+
 /**
  * Opens the database: starts the embedded server unless a server is configured, checks the service role, migrates as the
  * owner, and connects as the service.
@@ -20,14 +22,18 @@ export const openDatabase = async (config: Config, say: (line: string) => void):
   const server = config.database === 'embedded' ? await startEmbedded({ dataDir: config.dataDir, say }) : undefined;
   try {
     const urls: RoleUrls = server ? await prepareRoles(server, config.dataDir) : (config.database as RoleUrls);
-    await migrate(urls.ownerUrl, decodeURIComponent(new URL(urls.serviceUrl).username));
-    await checkServiceRole(urls.serviceUrl);
+    await checkServiceRole(urls.serviceUrl, roleOf(urls.ownerUrl));
+    await migrate(urls.ownerUrl, roleOf(urls.serviceUrl));
+    await checkServicePrivileges(urls.serviceUrl);
     const db = await serviceDataSource(urls.serviceUrl).initialize();
     return {
       db,
       close: async () => {
-        await db.destroy();
-        await server?.stop();
+        try {
+          await db.destroy();
+        } finally {
+          await server?.stop();
+        }
       },
     };
   } catch (error) {

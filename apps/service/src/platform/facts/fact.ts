@@ -1,5 +1,6 @@
 import type { EntityManager, EntityMetadata, EntityTarget } from 'typeorm';
 import { childId } from '../ids.js';
+import { asHeld } from './as-held.js';
 import { rowDigest } from './digest.js';
 import type { FactRow, FilledIn } from './fact-row.js';
 import { NonconformityEntity } from './nonconformity.entity.js';
@@ -101,7 +102,7 @@ export class Fact {
 
 const written = (metadata: EntityMetadata, row: FactRow): WrittenRow => {
   const columns = Object.fromEntries(
-    metadata.columns.map((column) => [column.databaseName, column.getEntityValue(row as never) as unknown]),
+    metadata.columns.map((column) => [column.databaseName, asHeld(column.type, column.getEntityValue(row as never))]),
   );
   return { table: metadata.tableName, id: row.id, digest: rowDigest(columns), values: columns };
 };

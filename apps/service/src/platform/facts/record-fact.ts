@@ -3,12 +3,14 @@ import { DataSource, type EntityManager } from 'typeorm';
 import type { Envelope } from '@hull-record/contracts';
 import { now } from '../clock.js';
 import { Composition } from '../composition/composition.js';
+import { meetGenealogy, type GenealogyLock } from '../composition/meet-genealogy.js';
 import { ClientIdReused, InvalidRequest } from '../refusals.js';
 import { findAuthor } from './author.js';
 import { canonical, digestOf } from './digest.js';
 import { type Author, Fact } from './fact.js';
 import { JournalEntity } from './journal.entity.js';
 import { meetGate, type Gate } from './gate.js';
+import { unkeptText } from './unkept-text.js';
 
 /** What a recorded fact answers with, now and at every retry. */
 export interface Receipt<R> {
@@ -23,6 +25,8 @@ export interface RecordOptions<B> {
   readonly journalled?: (body: B) => unknown;
   /** Closed while a release looks at all that could stand in its way; open for everything else. */
   readonly gate?: Gate;
+  /** Alone when it rewrites who was made of what, so that nobody reads the genealogy or adds to it meanwhile. */
+  readonly genealogy?: GenealogyLock;
   /** Names the author when nobody is registered yet. */
   readonly author?: Author;
 }
@@ -48,17 +52,21 @@ export class RecordFact {
 
   async run<B extends Envelope, R>(
     kind: string,
-    body: B,
+    given: B,
     decide: (fact: Fact) => Promise<R>,
     options: RecordOptions<B> = {},
   ): Promise<Receipt<R>> {
+    // An id is a number however it is written; the database gives it back in small letters.
+    const body = { ...given, id: given.id.toLowerCase() };
     assertNotAhead(body.happenedAt);
+    assertKept(body);
     const journalled = options.journalled?.(body) ?? body;
     return this.db.transaction(async (tx) => {
       const before = await claim(tx, body.id, digestOf({ kind, body: journalled }));
       if (before) return before as Receipt<R>;
       const author = options.author ?? (await findAuthor(tx, body.enteredBy, body.device));
       await meetGate(tx, author.plantId, options.gate ?? 'open');
+      await meetGenealogy(tx, author.plantId, options.genealogy ?? 'one of many');
       const fact = new Fact(tx, body.id, author, new Date(body.happenedAt), await databaseTime(tx));
       const result = await decide(fact);
       await this.composition.follow(fact);
@@ -72,6 +80,11 @@ const assertNotAhead = (happenedAt: string): void => {
   if (Date.parse(happenedAt) > now().getTime() + CLOCK_TOLERANCE_MS) {
     throw new InvalidRequest([{ pointer: '/happenedAt', detail: 'lies in the future: check the clock of the device' }]);
   }
+};
+
+const assertKept = (body: Envelope): void => {
+  const unkept = unkeptText(body);
+  if (unkept.length > 0) throw new InvalidRequest(unkept);
 };
 
 /** Takes the client id for this transaction, or gives the receipt of the fact that took it before. */

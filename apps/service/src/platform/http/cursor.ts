@@ -19,9 +19,26 @@ export const readCursor = (cursor: string | undefined, keys: number): readonly (
   } catch {
     // Falls through: the caller is told the same whatever is wrong with it.
   }
-  throw new InvalidRequest([
-    { pointer: '/cursor', detail: 'is not a cursor of this list: use `next` of the page before' },
-  ]);
+  throw notACursor();
+};
+
+const notACursor = (): InvalidRequest =>
+  new InvalidRequest([{ pointer: '/cursor', detail: 'is not a cursor of this list: use `next` of the page before' }]);
+
+const UUID = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/;
+
+/**
+ * The place in a list that is ordered by instant and id.
+ *
+ * @throws InvalidRequest when it is not one that this service gave out
+ */
+export const readTimeCursor = (
+  cursor: string | undefined,
+): { readonly at: string | null; readonly id: string | null } => {
+  const [at = null, id = null] = readCursor(cursor, 2);
+  if (at === null || id === null) return { at: null, id: null };
+  if (Number.isNaN(Date.parse(String(at))) || !UUID.test(String(id))) throw notACursor();
+  return { at: new Date(String(at)).toISOString(), id: String(id) };
 };
 
 /** Cuts a page out of one row more than the limit, and says where the next one begins. */

@@ -1,5 +1,5 @@
 import { QueryFailedError } from 'typeorm';
-import { Conflict, type Refusal, Unprocessable } from '../refusals.js';
+import { Conflict, InvalidRequest, type Refusal, Unprocessable } from '../refusals.js';
 
 /** What it means when a constraint of the database refuses: the database is the judge, also between two at once. */
 const MEANINGS: Readonly<Record<string, () => Refusal>> = {
@@ -50,6 +50,9 @@ const MEANINGS: Readonly<Record<string, () => Refusal>> = {
     new Unprocessable('lot-made-of-itself', 'A lot cannot be made of itself: name another input.', '/inputs'),
 };
 
+/** A character that no text of the database can have, as in a search or a path: character_not_in_repertoire. */
+const UNKEPT_TEXT = '22021';
+
 const SERIALIZATION = new Set(['40001', '40P01', '55P03']);
 
 /** The refusal that a database error stands for, when it is one that users can mend. */
@@ -59,5 +62,9 @@ export const fromDatabase = (error: unknown): Refusal | undefined => {
   if (code !== undefined && SERIALIZATION.has(code)) {
     return new Conflict('try-again', 'Others were recording the same thing at once: send the request again.');
   }
+  if (code === UNKEPT_TEXT)
+    return new InvalidRequest([
+      { pointer: '', detail: 'has a character that no text can have (U+0000): write it without' },
+    ]);
   return constraint === undefined ? undefined : MEANINGS[constraint]?.();
 };

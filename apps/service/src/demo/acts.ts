@@ -1,0 +1,87 @@
+import type { Type } from '@nestjs/common';
+import { routes } from '@hull-record/contracts';
+import type { z } from 'zod';
+import { Correct } from '../corrections/correct.js';
+import { RegisterDealer } from '../dealers/register-dealer.js';
+import { ReportDefect } from '../defects/report-defect.js';
+import { Dispose } from '../dispositions/dispose.js';
+import { RegisterEquipment } from '../equipment/register-equipment.js';
+import { AssignHin } from '../hulls/assign-hin.js';
+import { JoinPart } from '../hulls/join-part.js';
+import { StartHull } from '../hulls/start-hull.js';
+import { StartPart } from '../hulls/start-part.js';
+import { RecordLayer } from '../layers/record-layer.js';
+import { SignHoldPoint } from '../layers/sign-hold-point.js';
+import { RecordLifeFact } from '../life/record-life-fact.js';
+import { ReleaseHull } from '../life/release-hull.js';
+import { ChangeLotState } from '../lots/change-lot-state.js';
+import { CutKit } from '../lots/cut-kit.js';
+import { MakeMix } from '../lots/make-mix.js';
+import { ReceiveLot } from '../lots/receive-lot.js';
+import { RegisterMaterial } from '../materials/register-material.js';
+import { PublishSchedule } from '../models/publish-schedule.js';
+import { RegisterModel } from '../models/register-model.js';
+import { RegisterMold } from '../models/register-mold.js';
+import { RegisterDevice } from '../people/register-device.js';
+import { RegisterPerson } from '../people/register-person.js';
+import type { Receipt } from '../platform/facts/record-fact.js';
+import { TakeReadings } from '../readings/take-readings.js';
+import { JudgeRepair } from '../repairs/judge-repair.js';
+import { RecordRepair } from '../repairs/record-repair.js';
+import { FillTank } from '../tanks/fill-tank.js';
+import { RegisterTank } from '../tanks/register-tank.js';
+import type { ActName, Step } from './plan/step.js';
+
+/** Finds a use case of the service. */
+export type Find = <U>(useCase: Type<U>) => U;
+type Act = (find: Find, step: Step) => Promise<Receipt<unknown>>;
+
+interface Alone<B> {
+  run(request: B): Promise<Receipt<unknown>>;
+}
+interface OfSomething<B> {
+  run(of: string, request: B): Promise<Receipt<unknown>>;
+}
+
+/** The body goes through the contract first, as at the edge of the service. */
+const alone =
+  <S extends z.ZodType>({ body }: { readonly body: S }, useCase: Type<Alone<z.output<S>>>): Act =>
+  (find, step) =>
+    find(useCase).run(body.parse(step.body));
+
+const of =
+  <S extends z.ZodType>({ body }: { readonly body: S }, useCase: Type<OfSomething<z.output<S>>>): Act =>
+  (find, step) =>
+    find(useCase).run(step.of ?? '', body.parse(step.body));
+
+/** Each act of the plan, by the use case that does it when the call comes over HTTP. */
+export const ACTS: Readonly<Record<ActName, Act>> = {
+  registerPerson: alone(routes.registerPerson, RegisterPerson),
+  registerDevice: alone(routes.registerDevice, RegisterDevice),
+  registerEquipment: alone(routes.registerEquipment, RegisterEquipment),
+  registerDealer: alone(routes.registerDealer, RegisterDealer),
+  registerMaterial: alone(routes.registerMaterial, RegisterMaterial),
+  registerTank: alone(routes.registerTank, RegisterTank),
+  registerModel: alone(routes.registerModel, RegisterModel),
+  publishSchedule: of(routes.publishSchedule, PublishSchedule),
+  registerMold: alone(routes.registerMold, RegisterMold),
+  receiveLot: alone(routes.receiveLot, ReceiveLot),
+  changeLotState: of(routes.changeLotState, ChangeLotState),
+  fillTank: of(routes.fillTank, FillTank),
+  makeMix: alone(routes.makeMix, MakeMix),
+  cutKit: alone(routes.cutKit, CutKit),
+  startHull: alone(routes.startHull, StartHull),
+  startPart: alone(routes.startPart, StartPart),
+  recordLayer: of(routes.recordLayer, RecordLayer),
+  readLayer: (find, step) => find(TakeReadings).run('layer', step.of ?? '', routes.readLayer.body.parse(step.body)),
+  signHoldPoint: of(routes.signHoldPoint, SignHoldPoint),
+  joinPart: of(routes.joinPart, JoinPart),
+  assignHin: of(routes.assignHin, AssignHin),
+  recordLifeFact: of(routes.recordLifeFact, RecordLifeFact),
+  releaseHull: of(routes.releaseHull, ReleaseHull),
+  reportDefect: of(routes.reportDefect, ReportDefect),
+  dispose: alone(routes.dispose, Dispose),
+  recordRepair: of(routes.recordRepair, RecordRepair),
+  judgeRepair: of(routes.judgeRepair, JudgeRepair),
+  correct: alone(routes.correct, Correct),
+};

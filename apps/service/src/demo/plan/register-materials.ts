@@ -1,0 +1,32 @@
+import { MATERIALS, materialOf, type MaterialCode } from './materials.js';
+import { QUALITY } from './people.js';
+import { draft, type Draft } from './step.js';
+import { TANKS } from './tank.js';
+import { instant } from './working-days.js';
+
+const at = instant(0, '06:20');
+
+/** Materials with their makers' data, and the bulk tanks. */
+export const materialsAndTanks = (): readonly Draft[] => [
+  ...(Object.keys(MATERIALS) as MaterialCode[]).map(registered),
+  ...Object.entries(TANKS).map(([code, { material, capacityKg }]) =>
+    draft('registerTank', { name: `tank ${code}`, at, by: QUALITY }, { code, material, capacityKg }),
+  ),
+];
+
+const registered = (code: MaterialCode): Draft => {
+  const { name, role, supplier, lot: _lot, minimumBarcol, catalystWindow, ...conversions } = materialOf(code);
+  const makerData = {
+    dataSheet: 'Invented for the demo; the data sheet of the real material rules',
+    ...(minimumBarcol === undefined ? {} : { minimumBarcol }),
+    ...(catalystWindow === undefined
+      ? {}
+      : { catalystWindow: { min: catalystWindow[0], max: catalystWindow[1], unit: '%' as const } }),
+  };
+  const maker = { maker: supplier, lossAllowance: role === 'glass' || role === 'core' ? 0.08 : 0.03, makerData };
+  return draft(
+    'registerMaterial',
+    { name: `material ${code}`, at, by: QUALITY },
+    { code, name, role, ...conversions, ...maker },
+  );
+};

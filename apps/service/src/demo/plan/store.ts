@@ -1,0 +1,59 @@
+import { kilogramsOf, type MaterialCode } from './materials.js';
+import { lotAmount, receive } from './receive.js';
+import type { Draft, Seeded } from './step.js';
+
+/** A lot that is being used up. */
+interface OpenLot {
+  readonly code: string;
+  leftKg: number;
+}
+
+/** What was taken of one lot. */
+export interface Portion {
+  readonly lot: string;
+  readonly kg: number;
+}
+
+/** Rests smaller than this are not scraped out of a drum, kg. */
+const LEAST_REST_KG = 5;
+
+/** The store while the plan is made: lots are used up one after another, and the next is received in time. */
+export class PlannedStore {
+  readonly received: Draft[] = [];
+  private readonly open = new Map<MaterialCode, OpenLot>();
+  private readonly counts = new Map<MaterialCode, number>();
+
+  constructor(private readonly demo: Seeded) {}
+
+  /** Takes all of an amount from one lot; a rest of the lot before that is too small is left over. */
+  take(material: MaterialCode, kg: number, at: string): string {
+    const open = this.open.get(material);
+    const lot = open !== undefined && open.leftKg >= kg ? open : this.next(material, at);
+    lot.leftKg -= kg;
+    return lot.code;
+  }
+
+  /** Takes an amount from two lots when the open one does not suffice: so the rest of a drum goes into a tank first. */
+  takeSplit(material: MaterialCode, kg: number, at: string): readonly Portion[] {
+    const open = this.open.get(material);
+    const rest = Math.floor((open?.leftKg ?? 0) * 10) / 10;
+    if (open === undefined || rest < LEAST_REST_KG || rest > kg - LEAST_REST_KG) {
+      return [{ lot: this.take(material, kg, at), kg }];
+    }
+    open.leftKg = 0;
+    return [
+      { lot: open.code, kg: rest },
+      { lot: this.take(material, kg - rest, at), kg: kg - rest },
+    ];
+  }
+
+  private next(material: MaterialCode, at: string): OpenLot {
+    const count = (this.counts.get(material) ?? 0) + 1;
+    this.counts.set(material, count);
+    const code = `${material}-${String(count).padStart(2, '0')}`;
+    this.received.push(...receive(this.demo, material, code, at));
+    const lot = { code, leftKg: kilogramsOf(material, lotAmount(material)) };
+    this.open.set(material, lot);
+    return lot;
+  }
+}

@@ -1,0 +1,42 @@
+import { Injectable } from '@nestjs/common';
+import type { Readable } from 'node:stream';
+import { DataSource, type EntityManager } from 'typeorm';
+import { drawBuildRecord } from '@hull-record/paper';
+import { findHull } from '../platform/lookups/find-hull.js';
+import { NotThere } from '../platform/refusals.js';
+import { NOW } from '../platform/views/making.js';
+import { loadHull } from './load-hull.js';
+import { loadRecordFacts, type RecordFacts } from './record-facts.js';
+import { wordRecord } from './word-record.js';
+
+/** The build record of a hull on paper. */
+export interface BuildRecordPaper {
+  /** The builder's hull number. */
+  readonly number: string;
+  readonly pdf: Readable;
+}
+
+/**
+ * Draws the build record of a hull as it was recorded by an instant, or as it is.
+ *
+ * Same facts, same bytes: the moment on the paper is when the newest of its facts was recorded, not when it is drawn.
+ */
+@Injectable()
+export class DrawBuildRecord {
+  constructor(private readonly db: DataSource) {}
+
+  /** @throws NotThere when there is no such hull, or was none at that instant */
+  async run(number: string, asOf?: string): Promise<BuildRecordPaper> {
+    const facts = await this.db.transaction('REPEATABLE READ', async (tx) => {
+      await tx.query('set transaction read only');
+      return load(tx, number, asOf);
+    });
+    return { number: facts.hull.number, pdf: drawBuildRecord(wordRecord(facts), facts.newest) };
+  }
+}
+
+const load = async (tx: EntityManager, number: string, asOf: string | undefined): Promise<RecordFacts> => {
+  const hull = await loadHull(tx, await findHull(tx, number), asOf ?? NOW);
+  if (!hull) throw new NotThere('hull', `${number} in the record as of ${asOf ?? NOW}`);
+  return loadRecordFacts(tx, hull, asOf ?? NOW);
+};

@@ -1,0 +1,24 @@
+import { Controller, Param, Query, StreamableFile } from '@nestjs/common';
+import { routes } from '@hull-record/contracts';
+import { Route } from '../platform/http/route.js';
+import { DrawBuildRecord } from './build-record.query.js';
+
+@Controller()
+export class RecordsController {
+  constructor(private readonly draw: DrawBuildRecord) {}
+
+  @Route(routes.buildRecord)
+  async buildRecord(
+    @Param('number') number: string,
+    @Query({ schema: routes.buildRecord.query }) query: { readonly asOf?: string },
+  ): Promise<StreamableFile> {
+    const paper = await this.draw.run(number, query.asOf);
+    return new StreamableFile(paper.pdf, {
+      type: 'application/pdf',
+      disposition: `inline; filename="build-record-${fileSafe(paper.number)}.pdf"`,
+    });
+  }
+}
+
+/** A hull number may hold anything that can be typed; a file name in a header may not. */
+const fileSafe = (number: string): string => number.replace(/[^A-Za-z0-9._-]+/g, '_');

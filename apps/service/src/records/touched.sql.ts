@@ -1,0 +1,71 @@
+/**
+ * SQL of the layers, joints and repairs that were ever of the hull. `left_at` is when the record of one was moved to
+ * another part, or withdrawn: what was recorded of it later is no business of this hull.
+ */
+const PLACES = `
+  versions as (
+    select r.id, r.root from fact.layer_record r where r.part_id = any($3::uuid[]) and r.recorded_at <= $2
+    union all select r.id, r.root from fact.repair r where r.part_id = any($3) and r.recorded_at <= $2
+    union all select j.id, j.root from fact.joint j where j.hull_id = $1 and j.recorded_at <= $2),
+  places as (
+    select v.root, case when bool_or(c.id is null) then null else max(c.recorded_at) end as left_at
+    from versions v left join fact.correction c on c.corrects = v.id and c.recorded_at <= $2 group by v.root)`;
+
+const OF_HULL = ['hull_number', 'life_fact', 'joint'].map(
+  (table) =>
+    `select x.id, x.root, ${table === 'joint' ? 'x.root' : 'null::uuid'} as place, x.recorded_at, null::timestamptz as left_at
+     from fact.${table} x where x.hull_id = $1`,
+);
+
+const OF_PARTS = [
+  'select x.id, x.root, x.root, x.recorded_at, null from fact.layer_record x where x.part_id = any($3)',
+  'select x.id, x.root, x.root, x.recorded_at, null from fact.repair x where x.part_id = any($3)',
+  'select x.id, x.root, null, x.recorded_at, null from fact.defect x where x.part_id = any($3)',
+  `select x.id, x.root, null, x.recorded_at, null from fact.photo x
+   where x.defect_id in (select d.root from fact.defect d where d.part_id = any($3))`,
+  `select x.id, x.root, v.root, x.recorded_at, null from fact.signature x join versions v on v.id = x.layer_record_id`,
+  `select x.id, x.root, v.root, x.recorded_at, null from fact.acceptance x join versions v on v.id = x.repair_id`,
+  `select x.id, x.root, p.root, x.recorded_at, p.left_at from fact.repair_defect x join places p on p.root = x.repair_id`,
+  `select x.id, x.root, p.root, x.recorded_at, p.left_at from fact.used x join places p on p.root = x.into_id`,
+  `select x.id, x.root, p.root, x.recorded_at, p.left_at from fact.reading x join places p on p.root = x.of_id`,
+];
+
+const OTHERS = [
+  'select x.id, x.root, null, x.recorded_at, null from fact.hull x where x.id = $1',
+  'select x.id, x.root, null, x.recorded_at, null from fact.part x where x.id = any($3)',
+  'select x.id, x.root, null, x.recorded_at, null from fact.lot x where x.root = any($4::uuid[])',
+  'select x.id, x.root, null, x.recorded_at, null from fact.lot_input x where x.lot_id = any($4)',
+  'select x.id, x.root, null, x.recorded_at, null from fact.lot_state x where x.lot_id = any($4)',
+  `select x.id, x.root, null, x.recorded_at, null from fact.nonconformity x where x.part_id = any($3)
+   or (x.part_id is null and ((x.about_kind = 'hull' and x.about_id = $1) or x.about_id = any($4)))`,
+];
+
+/**
+ * SQL, to stand after `with`: `touched`, every version of every fact of a hull that was recorded by an instant, and
+ * `corrections` of these.
+ *
+ * Parameters: `$1` the hull, `$2` the instant, `$3` its parts, `$4` all lots drawn on.
+ */
+export const TOUCHED = `
+  ${PLACES},
+  undecided as (${[...OF_HULL, ...OF_PARTS, ...OTHERS].join(' union all ')}),
+  everything as (
+    select * from undecided
+    union all
+    select o.id, o.root, u.place, o.recorded_at, u.left_at from fact.disposition o
+    join (select distinct root, place, left_at from undecided) u on u.root = o.of_id),
+  touched as (
+    select * from everything x where x.recorded_at <= $2 and (x.left_at is null or x.recorded_at <= x.left_at)),
+  corrections as (
+    select distinct c.id, t.place from touched t join fact.correction c on c.corrects = t.id
+    where c.recorded_at <= $2 and (t.left_at is null or c.recorded_at <= t.left_at))`;
+
+/** Names what is drawn: the hull, its parts and the lots in them. */
+export interface Drawn {
+  readonly hull: string;
+  readonly parts: readonly string[];
+  readonly lots: readonly string[];
+}
+
+/** The parameters of TOUCHED. */
+export const touchedBy = ({ hull, parts, lots }: Drawn, asOf: string): readonly unknown[] => [hull, asOf, parts, lots];

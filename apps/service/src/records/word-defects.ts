@@ -1,0 +1,117 @@
+import type { DefectView, HullMapView, MarkState, RepairView, SeenFrom } from '@hull-record/paper';
+import type { DefectRow, RepairRow } from '../platform/views/faults.js';
+import type { PartRow } from '../platform/views/making.js';
+import type { PlantTime } from './plant-time.js';
+import type { RecordFacts } from './record-facts.js';
+import { identity, wordDisposition } from './word-judgements.js';
+import { wordReadings } from './word-readings.js';
+import { wordUsed } from './word-used.js';
+import { count, decimal, defectKind, place } from './word-values.js';
+
+/** The defects of a part in the order of their marks. */
+export const wordDefects = (facts: RecordFacts, part: PartRow, time: PlantTime): readonly DefectView[] =>
+  facts.defects
+    .filter((row) => row.part_id === part.id)
+    .map((row) => ({
+      mark: row.mark,
+      kind: row.grade === null ? defectKind(row.kind).label : `${defectKind(row.kind).label}, grade ${row.grade}`,
+      place: placeOf(row),
+      size: sizeOf(row),
+      layer: layerOf(part, row),
+      state: row.state,
+      disposition: decidedOf(facts, row, time),
+      note: noteOf(row, time),
+    }));
+
+const placeOf = (row: DefectRow): string => {
+  const along = row.percent_of_length === null ? [] : [`${decimal(row.percent_of_length, 0)} % of the length`];
+  return [place(row.place), ...along, ...(row.zone === '' ? [] : [row.zone])].join('; ');
+};
+
+const sizeOf = ({ length_mm, width_mm, depth_mm }: DefectRow): string => {
+  const across = [length_mm, width_mm].flatMap((mm) => (mm === null ? [] : [decimal(mm, 1)])).join(' × ');
+  const deep = depth_mm === null ? [] : [`${decimal(depth_mm, 1)} mm deep`];
+  return [...(across === '' ? [] : [`${across} mm`]), ...deep].join(', ') || 'size not recorded';
+};
+
+const layerOf = ({ layers }: PartRow, { layer }: DefectRow): string => {
+  const position = layers.findIndex(({ code }) => code === layer);
+  return position < 0 ? 'layer not known' : `layer ${position + 1}, ${layers[position]?.name ?? ''}`;
+};
+
+const decidedOf = (facts: RecordFacts, row: DefectRow, time: PlantTime): string | null => {
+  const decided = facts.dispositions.get(row.id);
+  const parts = [
+    ...(decided === undefined ? [] : [wordDisposition(decided, time)]),
+    ...(row.repairs.length === 0 ? [] : [`repair ${row.repairs.join(', ')}`]),
+  ];
+  return parts.length === 0 ? null : parts.join('; ');
+};
+
+/** A photo is named by the beginning of the SHA-256 of its original: enough to tell it, short enough to print. */
+const noteOf = (row: DefectRow, time: PlantTime): string => {
+  const hashes = row.photos.map(({ originalSha256 }) => originalSha256.slice(0, 12)).join(', ');
+  return [
+    `reported by ${row.by}, ${time.at(row.happened_at)}`,
+    ...(row.note === null ? [] : [row.note]),
+    ...(row.photos.length === 0
+      ? []
+      : [`${count(row.photos.length, 'photo')}, SHA-256 of the original begins ${hashes}`]),
+  ].join('; ');
+};
+
+/** The repairs of a part in the order of their marks. */
+export const wordRepairs = (facts: RecordFacts, part: PartRow, time: PlantTime): readonly RepairView[] =>
+  facts.repairs
+    .filter((row) => row.part_id === part.id)
+    .map((row) => ({
+      mark: row.mark,
+      defects: row.defects,
+      when: time.at(row.happened_at),
+      procedure: row.procedure,
+      geometry: geometryOf(row),
+      plies: row.plies.join(' + '),
+      used: wordUsed(facts, row.id),
+      readings: wordReadings(facts, row.id, time),
+      doneBy: row.done_by,
+      acceptance: acceptanceOf(row, time),
+    }));
+
+const geometryOf = ({ taper_ratio, grind_out_mm: out }: RepairRow): string =>
+  [
+    ...(taper_ratio === null ? [] : [`taper ${decimal(taper_ratio, 1)}:1`]),
+    ...(out ? [`ground out ${out.lengthMm} × ${out.widthMm} mm, ${out.depthMm} mm deep`] : []),
+  ].join(', ');
+
+const acceptanceOf = (row: RepairRow, time: PlantTime): string | null => {
+  if (row.accepted === null || row.accepted_by === null || row.accepted_at === null) return null;
+  const note = row.acceptance_note === null ? '' : `; ${row.acceptance_note}`;
+  const judged = row.accepted ? 'accepted' : 'refused';
+  return `${judged} by ${row.accepted_by}, ${time.at(row.accepted_at)}; ${identity(row.acceptance_identity)}${note}`;
+};
+
+const SEEN_FROM: Readonly<Record<string, SeenFrom>> = {
+  'hull molding': 'outside, from below',
+  liner: 'inside, from above',
+  'stringer grid': 'inside, from above',
+};
+
+const MARKS: Readonly<Record<DefectRow['state'], MarkState>> = {
+  open: 'open',
+  'repair to be accepted': 'open',
+  repaired: 'repaired',
+  concession: 'concession',
+  scrapped: 'other',
+};
+
+/** The map of a part with its defects; none where the model has no skin for it. */
+export const wordMap = (facts: RecordFacts, { id, kind, skin }: PartRow): HullMapView | undefined =>
+  skin === null
+    ? undefined
+    : {
+        skin,
+        seenFrom: SEEN_FROM[kind] ?? 'outside, from above',
+        marks: facts.defects
+          .filter((row) => row.part_id === id)
+          .map(({ mark, place: at, state }) => ({ mark, place: at, state: MARKS[state] })),
+      };

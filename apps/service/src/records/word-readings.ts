@@ -1,0 +1,55 @@
+import type { ReadingsView, ReadingView } from '@hull-record/paper';
+import type { ReadingRow } from '../platform/views/making.js';
+import type { PlantTime } from './plant-time.js';
+import type { RecordFacts } from './record-facts.js';
+import { wordDisposition } from './word-judgements.js';
+import { limits, place, reading } from './word-values.js';
+
+/** The readings of a layer or repair, those judged by one rule and taken with one gauge together, spot by spot. */
+export const wordReadings = (facts: RecordFacts, placeId: string, time: PlantTime): readonly ReadingsView[] => {
+  const groups = new Map<string, ReadingRow[]>();
+  for (const row of facts.readings.filter(({ of_id }) => of_id === placeId).sort(bySpot)) {
+    const key = JSON.stringify([row.what, row.rule.limits, row.rule.text, row.equipment]);
+    groups.set(key, [...(groups.get(key) ?? []), row]);
+  }
+  return [...groups.values()].map((rows) => wordGroup(facts, rows, time));
+};
+
+const bySpot = (a: ReadingRow, b: ReadingRow): number =>
+  (a.what < b.what ? -1 : a.what > b.what ? 1 : 0) ||
+  a.spot - b.spot ||
+  a.happened_at.getTime() - b.happened_at.getTime() ||
+  (a.root < b.root ? -1 : 1);
+
+const wordGroup = (facts: RecordFacts, rows: readonly ReadingRow[], time: PlantTime): ReadingsView => {
+  const [{ what, rule, equipment }] = rows as [ReadingRow];
+  return {
+    what: what.charAt(0).toUpperCase() + what.slice(1),
+    limits: rule.limits === null ? 'none set' : limits(rule.limits),
+    rule: rule.text.replace(/\.$/, ''),
+    equipment: equipment ?? 'not recorded',
+    rows: rows.map((row) => wordReading(facts, row, time)),
+  };
+};
+
+const wordReading = (facts: RecordFacts, row: ReadingRow, time: PlantTime): ReadingView => {
+  const decided = facts.dispositions.get(row.root);
+  const notes = [
+    ...(row.crosses_limit ? ['the gauge interval reaches across a limit'] : []),
+    ...(decided === undefined ? [] : [wordDisposition(decided, time)]),
+    ...(row.id === row.root ? [] : ['corrected']),
+  ];
+  return {
+    spot: String(row.spot),
+    value: reading(row),
+    place: row.place === null ? 'not recorded' : place(row.place),
+    verdict: verdictOf(row.verdict),
+    byWhen: `${row.by}, ${time.at(row.happened_at)}`,
+    ...(notes.length === 0 ? {} : { note: notes.join('; ') }),
+  };
+};
+
+const VERDICTS: readonly ReadingView['verdict'][] = ['inside', 'outside', 'cannot be judged', 'no limit'];
+
+const verdictOf = (text: string): ReadingView['verdict'] =>
+  VERDICTS.find((verdict) => verdict === text) ?? 'cannot be judged';

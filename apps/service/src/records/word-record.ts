@@ -1,0 +1,50 @@
+import type { BuildRecordView, PartView } from '@hull-record/paper';
+import type { PartRow } from '../platform/views/making.js';
+import { completenessOf } from './completeness.js';
+import { plantTime, type PlantTime } from './plant-time.js';
+import type { RecordFacts } from './record-facts.js';
+import { cautionsOf, sourcesOf } from './sources.js';
+import { wordCorrections } from './word-corrections.js';
+import { wordDefects, wordMap, wordRepairs } from './word-defects.js';
+import { wordHin, wordJoints, wordLife } from './word-hull.js';
+import { wordNonconformities } from './word-judgements.js';
+import { wordLayers } from './word-layer.js';
+
+/** Words the facts of a hull as the paper prints them, with times in the time zone of the plant. */
+export const wordRecord = (facts: RecordFacts): BuildRecordView => {
+  const { hull, newest } = facts;
+  const time = plantTime(hull.time_zone);
+  return {
+    plantName: hull.plant,
+    hullNumber: hull.number,
+    hin: wordHin(facts),
+    model: `${hull.model_name} (${hull.model})`,
+    stateAsOf: { instant: newest.toISOString(), text: time.at(newest) },
+    ...completenessOf(facts, time),
+    lifeFacts: wordLife(facts, time),
+    parts: facts.parts.map((part) => wordPart(facts, part, time)),
+    joints: wordJoints(facts, time),
+    nonconformities: wordNonconformities(facts, null, time),
+    corrections: wordCorrections(facts.corrections, time),
+    cautions: cautionsOf(facts),
+    sources: sourcesOf(facts),
+  };
+};
+
+const wordPart = (facts: RecordFacts, part: PartRow, time: PlantTime): PartView => ({
+  number: part.number,
+  kind: part.kind.charAt(0).toUpperCase() + part.kind.slice(1),
+  mold: part.mold,
+  schedule: `${part.model} ${part.kind}, version ${part.version}`,
+  joined: joinedOf(part, time),
+  layers: wordLayers(facts, part, time),
+  defects: wordDefects(facts, part, time),
+  repairs: wordRepairs(facts, part, time),
+  nonconformities: wordNonconformities(facts, part.id, time),
+  map: wordMap(facts, part),
+});
+
+const joinedOf = ({ kind, joined_at: at, joined_by: by }: PartRow, time: PlantTime): string | null => {
+  if (at === null) return null;
+  return kind === 'hull molding' ? `the hull itself, started ${time.at(at)}` : `${time.at(at)}, by ${by.join(', ')}`;
+};

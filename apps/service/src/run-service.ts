@@ -1,0 +1,100 @@
+import type { NestExpressApplication } from '@nestjs/platform-express';
+import { once } from 'node:events';
+import type { Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { accessSync, constants, mkdirSync } from 'node:fs';
+import { createApp, type ToCreate } from './create-app.js';
+import { DemoPlant } from './demo/demo-plant.js';
+import type { Config } from './platform/config/config.js';
+import { whyNoDataDir, whyNotListening } from './platform/config/why-not-started.js';
+import { openDatabase } from './platform/database/open-database.js';
+import { hearStop, StopAsked } from './stop-asked.js';
+
+/** Answers that are being sent get this long to end when the service stops, ms. */
+const PATIENCE_MS = 5_000;
+
+type Say = (line: string) => void;
+
+/** What has been started, to be stopped in the other order. */
+type Started = (() => unknown)[];
+
+/** Starts everything in order, waits until a stop is asked for, and stops it in the other order, whatever happened. */
+export const runService = async (config: Config, web: Pick<ToCreate, 'webDir'>, say: Say): Promise<void> => {
+  const stop = hearStop();
+  const started: Started = [];
+  try {
+    await startAll(config, web, say, stop, started);
+    if (!stop.aborted) await once(stop, 'abort');
+  } catch (error) {
+    if (!(error instanceof StopAsked)) throw error;
+  } finally {
+    if (stop.aborted) say('Stopping.');
+    for (const end of started.reverse()) await end();
+  }
+  say('Stopped. The data stays.');
+};
+
+const startAll = async (
+  config: Config,
+  web: Pick<ToCreate, 'webDir'>,
+  say: Say,
+  stop: AbortSignal,
+  started: Started,
+): Promise<void> => {
+  makeDataDir(config.dataDir);
+  const { db, close } = await openDatabase(config, say);
+  started.push(close);
+  stop.throwIfAborted();
+  const app = await createApp({ db, plant: config.plant, dataDir: config.dataDir, ...web });
+  started.push(() => closeApp(app));
+  stop.throwIfAborted();
+  tellWhereToLook(await listen(app, config), config, say);
+  if (config.demo) started.push(loadDemo(app, say));
+};
+
+const makeDataDir = (dataDir: string): void => {
+  try {
+    mkdirSync(dataDir, { recursive: true });
+    accessSync(dataDir, constants.W_OK | constants.X_OK);
+  } catch (error) {
+    throw whyNoDataDir(error, dataDir);
+  }
+};
+
+/** Listens by the server itself: the framework would log the error that is told in words of its own. */
+const listen = async (app: NestExpressApplication, { host, port }: Config): Promise<string> => {
+  const server = app.getHttpServer() as Server;
+  try {
+    server.listen(port, host);
+    await once(server, 'listening');
+  } catch (error) {
+    throw whyNotListening(error, { host, port });
+  }
+  const at = server.address() as AddressInfo;
+  return `http://${at.family === 'IPv6' ? `[${at.address}]` : at.address}:${at.port}`;
+};
+
+const closeApp = async (app: NestExpressApplication): Promise<void> => {
+  const server = app.getHttpServer() as Server;
+  const impatient = setTimeout(() => server.closeAllConnections(), PATIENCE_MS);
+  await app.close();
+  clearTimeout(impatient);
+};
+
+/** Loads the demo in the background; what it gives back ends it after the fact being recorded. */
+const loadDemo = (app: NestExpressApplication, say: Say): (() => Promise<void>) => {
+  const demo = app.get(DemoPlant);
+  const loading = demo.load(say).catch((error: unknown) => say(`The demo could not be loaded: ${String(error)}`));
+  return () => {
+    demo.stop();
+    return loading;
+  };
+};
+
+const tellWhereToLook = (url: string, config: Config, say: Say): void => {
+  say(`Hull Record is at ${url}`);
+  say(`  API page   ${url}/api/docs`);
+  say(`  Data in    ${config.dataDir}`);
+  say('  Until people sign in, calls name badge ADMIN and device DESK, or any that you register.');
+  say('  Ctrl-C stops it; the data stays.');
+};

@@ -1,0 +1,40 @@
+import type { Climate, PartView } from '@hull-record/contracts';
+import { h, type Child } from '../platform/dom.js';
+import { span, unitSign } from '../platform/words.js';
+
+type Layer = PartView['layers'][number];
+type Measured = { readonly value: number; readonly unit: string };
+
+/** What a layer is, and when, by whom and in what climate it was made. */
+export const layerWords = ({ scheduled, record }: Layer): Child => [
+  h(
+    'p',
+    { class: record === null ? 'name' : 'name b' },
+    h('span', { class: 'n' }, scheduled.code),
+    ` ${scheduled.name}`,
+  ),
+  scheduled.plies.length === 0 ? null : h('p', {}, scheduled.plies.join(', ')),
+  scheduled.zone === 'whole part' ? null : h('p', {}, `Zone: ${scheduled.zone}`),
+  record === null
+    ? null
+    : h(
+        'p',
+        { class: 'note soft' },
+        span(record.startedAt, record.endedAt),
+        `, by ${record.doneBy.join(', ')}; entered by ${record.enteredBy}. `,
+        record.climate === null ? null : climateWords(record.climate),
+        record.corrected ? 'Corrected; the earlier version is kept.' : null,
+      ),
+  record === null || record.note === null ? null : h('p', { class: 'note' }, record.note),
+];
+
+const climateWords = ({ airTemperature, moldTemperature, relativeHumidity }: Climate): string => {
+  const words = (name: string, of: Measured | undefined): readonly string[] =>
+    of === undefined ? [] : [`${name} ${of.value} ${unitSign(of.unit)}`];
+  const all = [
+    ...words('air', airTemperature),
+    ...words('mold', moldTemperature),
+    ...words('humidity', relativeHumidity),
+  ];
+  return all.length === 0 ? '' : `${all.join(', ')}. `.replace(/^./, (first) => first.toUpperCase());
+};

@@ -1,0 +1,50 @@
+import type { LotInHull } from '@hull-record/contracts';
+import { h, joined, type Child } from '../platform/dom.js';
+import { empty, section } from '../platform/page.js';
+import { region } from '../platform/region.js';
+import { table, type Column } from '../platform/table.js';
+import { kilograms, percent } from '../platform/words.js';
+import { lotsOfHull } from '../platform/calls.js';
+import { lotState } from '../marks/mark.js';
+import { lotLink } from '../lots/lot-list.js';
+import { pathWords } from '../lots/path-words.js';
+
+/** The received lots in a hull, with where and by which way each came there. */
+export const lotsIn = (number: string): HTMLElement =>
+  section(
+    'Lots in this hull',
+    region({
+      what: `the lots in hull ${number}`,
+      load: () => lotsOfHull(number),
+      show: ({ lots, assumes }) =>
+        lots.length === 0
+          ? empty('No lot is recorded in this hull yet. Lots appear once a layer says what was used in it.')
+          : [table('Received lots, by role', COLUMNS, lots), h('p', { class: 'note soft' }, assumes)],
+    }),
+  );
+
+const COLUMNS: readonly Column<LotInHull>[] = [
+  { head: 'Lot', cell: ({ lot }) => lotLink(lot), names: true, class: 'n' },
+  {
+    head: "Supplier's lot",
+    cell: ({ supplierLot, supplier }) => [
+      h('span', { class: 'n' }, supplierLot ?? '–'),
+      supplier === null ? null : `, ${supplier}`,
+    ],
+  },
+  { head: 'Material', cell: ({ material, role }) => `${material ?? 'unknown'} (${role})` },
+  { head: 'State', cell: ({ state }) => (state === null ? '–' : lotState(state)) },
+  { head: 'In all', cell: ({ kg }) => kilograms(kg), class: 'r' },
+  { head: 'Basis', cell: ({ basis }) => basis },
+  { head: 'Largest layer share', cell: ({ largestLayerShare }) => percent(largestLayerShare), class: 'r' },
+  { head: 'Where, and by which way', cell: ({ places }) => h('ul', { class: 'plain' }, places.map(place)) },
+];
+
+const place = ({ part, place: name, kind, kg, share, paths }: LotInHull['places'][number]): Child =>
+  h(
+    'li',
+    {},
+    h('span', { class: 'n' }, part),
+    ` ${kind} ${name}: ${kilograms(kg)}, ${percent(share)}`,
+    h('span', { class: 'soft' }, ' by ', joined(paths.map(pathWords), ' and ')),
+  );

@@ -1,0 +1,34 @@
+import type { MaterialView, ScheduleLayer } from '@hull-record/contracts';
+import type { Hatch } from './hatches.js';
+
+/** The role that gives a layer its look, the telling one first: resin is in nearly every layer. */
+const BY_ROLE: readonly (readonly [role: string, hatch: Hatch])[] = [
+  ['core', 'core'],
+  ['board', 'board'],
+  ['glass', 'mat'],
+  ['putty', 'putty'],
+  ['bonding paste', 'putty'],
+  ['gel coat', 'gel'],
+];
+
+/** Words for woven or stitched cloth; a glass without any is drawn as mat. Common practice, no source. */
+const CLOTH = /woven|stitch|biax|triax|quadrax|cloth|roving/i;
+
+/** How a layer is drawn: by the role of the materials its schedule allows, cloth by the words of its plies. */
+export const layerHatch = (layer: ScheduleLayer, materials: readonly MaterialView[]): Hatch => {
+  const allowed = layer.materials.flatMap(({ material }) => materials.find(({ code }) => code === material) ?? []);
+  const hatch = BY_ROLE.find(([role]) => allowed.some((material) => material.role === role))?.[1] ?? 'other';
+  const words = [...layer.plies, ...allowed.map(({ name }) => name)].join(' ');
+  return hatch === 'mat' && CLOTH.test(words) ? 'weave' : hatch;
+};
+
+/** Each hatch in words, for those who hear the drawing. */
+export const HATCH_WORDS: Readonly<Record<Hatch, string>> = {
+  gel: 'solid, gel coat',
+  mat: 'stipple, mat',
+  weave: 'cross-hatch, woven or stitched glass',
+  core: 'cells, core',
+  putty: 'speckle, putty or paste',
+  board: 'planks, board',
+  other: 'lines, other material',
+};

@@ -1,0 +1,142 @@
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import type { LotView, ReachPage, TankView } from '@hull-record/contracts';
+import type { z } from 'zod';
+import { startService, type RunningService } from '../support/service.js';
+import { kg, Shop, type Answer, type Fields } from '../support/shop.js';
+
+let service: RunningService;
+let shop: Shop;
+beforeAll(async () => {
+  service = await startService();
+  shop = await new Shop(service).open();
+  for (const code of ['R-1', 'R-2', 'R-3']) await shop.receive(code, 'RES-VE');
+});
+afterAll(() => service.close());
+
+const lot = (code: string): Promise<LotView> => shop.read(`/api/lots/${code}`);
+
+/** A tank of its own for a test, filled with 500 kg of R-1. */
+const tank = async (code: string): Promise<void> => {
+  await shop.act('/api/tanks', { code, material: 'RES-VE', capacityKg: 2_000 });
+  await fill(code, `${code}-1`, null, 'R-1', 500);
+};
+
+const fill = (code: string, lotCode: string, heel: Fields | null, of: string, amount: number, more: Fields = {}) =>
+  shop.act(`/api/tanks/${code}/fills`, { code: lotCode, heel, inputs: [{ lot: of, amount: kg(amount) }], ...more });
+
+const refusedFill = (code: string, more: Fields): Promise<Answer> =>
+  shop.post(
+    `/api/tanks/${code}/fills`,
+    shop.envelope({ code: `${code}-no`, heel: null, inputs: [{ lot: 'R-2', amount: kg(1) }], ...more }),
+  );
+
+/** Kilograms of each received lot behind a lot, in a layer of a hull. */
+const hullsOf = async (code: string): Promise<Record<string, number>> => {
+  const { items } = await shop.read<ReachPage>(`/api/lots/${code}/hulls`);
+  return Object.fromEntries(items.map((item) => [item.hull ?? '', item.kg ?? 0]));
+};
+
+const portions = async (code: string): Promise<Record<string, number>> =>
+  Object.fromEntries((await lot(code)).composition.map(({ source, fraction }) => [source ?? '', fraction]));
+
+describe('a fill of a tank', () => {
+  it('makes a lot of the measured heel and of what came in, and books what the heel differs as a loss', async () => {
+    await tank('TA');
+    await shop.startHull('TA-1');
+    await shop.layer('TA-1', 'L2', [{ tank: 'TA', amount: kg(80) }]);
+    await fill('TA', 'TA-2', kg(400), 'R-2', 600);
+    expect(await lot('TA-1')).toMatchObject({ usedKg: 480, adjustedKg: -20 });
+    expect(await lot('TA-2')).toMatchObject({ origin: 'tank', tank: 'TA', amount: { kg: 1_000 }, expiresOn: null });
+    expect(await portions('TA-2')).toEqual({ 'R-1': 0.4, 'R-2': 0.6 });
+    const tanks = await shop.read<z.output<typeof TankView>[]>('/api/tanks');
+    expect(tanks.find(({ code }) => code === 'TA')).toMatchObject({ lot: 'TA-2', bookKg: 1_000 });
+  });
+
+  it('books a heel that is more than the book says as a gain, and an empty tank as a loss of all that was left', async () => {
+    await tank('TB');
+    await fill('TB', 'TB-2', { quantity: 600, unit: 'L', basis: 'metered' }, 'R-2', 340);
+    expect((await lot('TB-1')).adjustedKg).toBeCloseTo(160, 9);
+    await fill('TB', 'TB-3', null, 'R-3', 10);
+    expect((await lot('TB-2')).adjustedKg).toBeCloseTo(-1_000, 9);
+    expect(await portions('TB-3')).toEqual({ 'R-3': 1 });
+    const [booked] = await service.asOwner<{ basis: string; reason: string }>(
+      "select a.basis, a.reason from fact.lot_adjustment a join fact.lot l on l.id = a.lot_id where l.code = 'TB-1'",
+    );
+    expect(booked).toEqual({ basis: 'metered', reason: expect.stringContaining('660 kg') });
+  });
+
+  it('books nothing when the heel is what the book says', async () => {
+    await tank('TC');
+    await fill('TC', 'TC-2', kg(500), 'R-2', 100);
+    expect(await lot('TC-1')).toMatchObject({ adjustedKg: 0, usedKg: 500 });
+  });
+
+  it('that happened before or with the one on record is refused, since it cannot be put behind it', async () => {
+    const before = shop.tick();
+    await tank('TD');
+    const answer = await refusedFill('TD', { heel: kg(1), happenedAt: before });
+    expect(answer).toMatchObject({ status: 409, body: { type: '/problems/tank-fill-out-of-order' } });
+    expect(answer.body).toMatchObject({ errors: [{ pointer: '/happenedAt' }] });
+  });
+
+  it('the first, has no heel', async () => {
+    await shop.act('/api/tanks', { code: 'TE', material: 'RES-VE', capacityKg: 2_000 });
+    const answer = await refusedFill('TE', { heel: kg(1) });
+    expect(answer).toMatchObject({ status: 422, body: { type: '/problems/no-heel-before-first-fill' } });
+    expect(answer.body).toMatchObject({ errors: [{ pointer: '/heel' }] });
+  });
+
+  it('is one of two when two are recorded at once: the other is told to look again', async () => {
+    await tank('TF');
+    const happenedAt = shop.tick();
+    const both = await Promise.all(['a', 'b'].map((code) => refusedFill('TF', { code: `TF-${code}`, happenedAt })));
+    expect(both.map(({ status }) => status).sort()).toEqual([201, 409]);
+    const fills = await service.asOwner("select from fact.lot where code like 'TF-%'");
+    expect(fills).toHaveLength(2);
+  });
+
+  it('recorded late corrects what was drawn after it: that was drawn from the new lot', async () => {
+    await tank('TG');
+    await shop.startHull('TG-1');
+    await shop.layer('TG-1', 'L2', [{ tank: 'TG', amount: kg(20) }]);
+    const late = shop.tick();
+    const layer = await shop.layer('TG-1', 'L3', [{ tank: 'TG', amount: kg(50) }]);
+    expect(await hullsOf('R-2')).not.toHaveProperty('TG-1');
+    await fill('TG', 'TG-2', kg(480), 'R-2', 480, { happenedAt: late });
+    expect((await hullsOf('R-2'))['TG-1']).toBeCloseTo(25, 9);
+    // 20 kg before the fill, and half of the 50 kg after it by way of the heel.
+    expect((await hullsOf('TG-1'))['TG-1']).toBeCloseTo(45, 9);
+    expect(await lot('TG-1')).toMatchObject({ usedKg: 500, adjustedKg: 0 });
+    expect(await lot('TG-2')).toMatchObject({ usedKg: 50 });
+    const versions = await service.asOwner('select from fact.used where into_id = $1', [layer]);
+    expect(versions).toHaveLength(2);
+  });
+
+  it('whose time is corrected takes with it what was drawn, but does not pass another fill', async () => {
+    await tank('TH');
+    const before = shop.tick();
+    await shop.startHull('TH-1');
+    await shop.layer('TH-1', 'L2', [{ tank: 'TH', amount: kg(10) }]);
+    const second = await fill('TH', 'TH-2', null, 'R-3', 100);
+    await fill('TH', 'TH-3', null, 'R-1', 100);
+    const set = { kind: 'lot', happenedAt: before };
+    const standing = await shop.correct(second, set);
+    expect((await hullsOf('R-3'))['TH-1']).toBeCloseTo(10, 9);
+    const wrong = { corrects: standing, reason: 'x', set: { kind: 'lot', happenedAt: shop.tick() } };
+    const answer = await shop.post('/api/corrections', shop.envelope(wrong));
+    expect(answer).toMatchObject({ status: 409, body: { type: '/problems/tank-fill-out-of-order' } });
+  });
+});
+
+describe('what is drawn from a tank', () => {
+  it('before its first fill is refused: nothing was in it', async () => {
+    await shop.startHull('TI-1');
+    const early = shop.tick();
+    await tank('TI');
+    const body = { layer: 'L2', startedAt: early, endedAt: early, happenedAt: early, doneBy: ['LAM-1'] };
+    const used = [{ tank: 'TI', amount: kg(1) }];
+    const answer = await shop.post('/api/parts/TI-1-H/layers', shop.envelope({ ...body, used }));
+    expect(answer).toMatchObject({ status: 422, body: { type: '/problems/tank-was-empty' } });
+    expect(answer.body).toMatchObject({ errors: [{ pointer: '/used/0/tank' }] });
+  });
+});

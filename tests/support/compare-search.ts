@@ -1,0 +1,72 @@
+import { expect } from '@jest/globals';
+import type { ReachedHull } from '@hull-record/contracts';
+import { toNumber, walkHullsWith, type HullWith, type WalkFacts } from './walk/index.js';
+import type { Shop } from './shop.js';
+
+const FLOOR = 1e-9;
+
+/**
+ * A tank's composition is kept cut at the floor, and the next fill is worked out from it: along a chain of fills a
+ * source can lose up to this fraction of the mass of what was used.
+ */
+const CUT = 2e-9;
+
+/** Sums of doubles and exact fractions agree to this, relative. */
+const ROUNDING = 1e-9;
+
+/** Every page of the search from a lot to its hulls. */
+export const searchHulls = async (shop: Shop, lot: string, query = ''): Promise<ReachedHull[]> => {
+  const found: ReachedHull[] = [];
+  let cursor = '';
+  do {
+    const { body } = await shop.get(`/api/lots/${lot}/hulls?limit=3${query}${cursor}`);
+    const page = body as unknown as { items: ReachedHull[]; next: string | null };
+    found.push(...page.items);
+    cursor = page.next === null ? '' : `&cursor=${page.next}`;
+  } while (cursor !== '');
+  return found;
+};
+
+/** Compares the search of the service with the walk over the same facts; `numbers` gives the hull number of an id. */
+export const compareSearch = async (
+  shop: Shop,
+  lotId: string,
+  facts: WalkFacts,
+  numbers: ReadonlyMap<string, string>,
+): Promise<void> => {
+  const walked = walkHullsWith(lotId, facts, { floor: FLOOR });
+  const found = new Map((await searchHulls(shop, lotId)).filter(({ hull }) => hull).map((hull) => [hull.hull, hull]));
+  const used = kgPerHull(facts);
+  for (const hull of walked) compareHull(found.get(numbers.get(hull.hull) ?? ''), hull, used.get(hull.hull) ?? 0);
+  const known = new Set(walked.map((hull) => numbers.get(hull.hull)));
+  expect([...found.keys()].filter((number) => !known.has(number ?? ''))).toEqual([]);
+};
+
+/** Kilograms of everything used in each hull: what the cut is a fraction of. */
+const kgPerHull = ({ uses, joins }: WalkFacts): ReadonlyMap<string, number> => {
+  const hullOf = new Map(joins.map((join) => [join.part, join.hull]));
+  const totals = new Map<string, number>();
+  for (const { part, kg } of uses) {
+    const hull = hullOf.get(part);
+    if (hull) totals.set(hull, (totals.get(hull) ?? 0) + Number(kg));
+  }
+  return totals;
+};
+
+const compareHull = (found: ReachedHull | undefined, walked: HullWith, usedKg: number): void => {
+  const exact = toNumber(walked.kg);
+  const cutKg = CUT * usedKg;
+  if (!found) {
+    // Only what is near the floor may be missing.
+    expect(exact).toBeLessThan(cutKg);
+    return;
+  }
+  const exactShare = toNumber(walked.placeShare);
+  expect(Math.abs((found.kg ?? 0) - exact)).toBeLessThanOrEqual(exact * ROUNDING + cutKg);
+  const share = Math.abs((found.largestLayerShare ?? 0) - exactShare);
+  expect(share).toBeLessThanOrEqual(exactShare * ROUNDING + cutKg / smallestRoleKg(found));
+};
+
+/** Kilograms of like material in the place that has least of it: a share is a fraction of that. */
+const smallestRoleKg = ({ parts }: ReachedHull): number =>
+  Math.min(...parts.flatMap(({ places }) => places.map(({ kg, share }) => kg / share)));
