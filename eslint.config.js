@@ -52,6 +52,7 @@ export default tseslint.config(
         URL: 'readonly',
         setTimeout: 'readonly',
         fetch: 'readonly',
+        performance: 'readonly',
       },
     },
   },

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import pg from 'pg';
 import type { HullView, Obstacle, PartView } from '@hull-record/contracts';
+import { holdLock } from '../support/hold-lock.js';
 import { startService, type RunningService } from '../support/service.js';
 import { kg, Shop, type Answer } from '../support/shop.js';
 
@@ -36,7 +36,8 @@ describe('a release', () => {
     await wholeHull('OK-1');
     expect(await release('OK-1')).toMatchObject({ status: 201, body: { result: { what: 'released' } } });
     const found = await hull('OK-1');
-    expect(found.release).toEqual({ releasedAt: found.now.since, inTheWay: [] });
+    expect(found.release).toEqual({ releasedAt: expect.any(String), inTheWay: [] });
+    expect(Date.parse(String(found.release.releasedAt))).toBe(Date.parse(found.now.since));
     expect(found.now.what).toBe('released');
     const left = await shop.receipt('/api/hulls/OK-1/life', { what: 'left the place of manufacture' });
     expect(left.result).toMatchObject({ nonconformities: [] });
@@ -156,7 +157,7 @@ describe('a hold that is placed while a release runs', () => {
     await wholeHull(number, `R-${number}`);
     const hold = (): Promise<Answer> =>
       shop.post(`/api/lots/R-${number}/states`, shop.envelope({ state: 'held', reason: 'slow to gel' }));
-    const third = await holdGate();
+    const third = await holdLock(service, 'gate');
     const first = order === 'after it' ? release(number) : hold();
     await third.waiting(1);
     const second = order === 'after it' ? hold() : release(number);
@@ -166,24 +167,4 @@ describe('a hold that is placed while a release runs', () => {
     expect(released.status).toBe(status);
     expect((await hull(number)).release.inTheWay).toMatchObject([{ rule: 'lot-held' }]);
   });
-
-  /** Keeps the gate of the plant closed, as a release does that takes long. */
-  const holdGate = async () => {
-    const client = new pg.Client({ connectionString: service.clone.ownerUrl });
-    await client.connect();
-    const lock = 'select pg_advisory_lock(hashtextextended(id::text, 1)) from fact.plant';
-    await client.query(lock);
-    const waitersNow = async (): Promise<number> => {
-      const rows = await service.asOwner(
-        "select from pg_locks where locktype = 'advisory' and not granted and database = (select oid from pg_database where datname = current_database())",
-      );
-      return rows.length;
-    };
-    return {
-      waiting: async (count: number): Promise<void> => {
-        while ((await waitersNow()) < count) await new Promise((resolve) => setTimeout(resolve, 5));
-      },
-      letGo: (): Promise<void> => client.end(),
-    };
-  };
 });

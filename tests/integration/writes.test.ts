@@ -68,6 +68,7 @@ describe.each(WRITES)('the write %s', (name) => {
     const other = await send(sample, { ...sample.body, ...sample.other });
     expect(other).toMatchObject({ status: 409, body: { type: '/problems/client-id-reused' } });
     expect(other.body).toMatchObject({ errors: [{ pointer: '/id' }] });
+    expect(await countRows(service)).toEqual(before);
     const elsewhere = (await sampleOf(name)).path;
     const expected = elsewhere === sample.path ? 200 : 409;
     expect((await send({ ...sample, path: elsewhere }, sample.body)).status).toBe(expected);

@@ -34,10 +34,14 @@ export const compareSearch = async (
   facts: WalkFacts,
   numbers: ReadonlyMap<string, string>,
 ): Promise<void> => {
-  const walked = walkHullsWith(lotId, facts, { floor: FLOOR });
+  const walked = walkHullsWith(lotId, facts, { floor: FLOOR / 2 });
+  const cut = new Map(walkHullsWith(lotId, facts, { floor: CUT }).map((hull) => [hull.hull, hull]));
   const found = new Map((await searchHulls(shop, lotId)).filter(({ hull }) => hull).map((hull) => [hull.hull, hull]));
   const used = kgPerHull(facts);
-  for (const hull of walked) compareHull(found.get(numbers.get(hull.hull) ?? ''), hull, used.get(hull.hull) ?? 0);
+  for (const hull of walked) {
+    const least = toNumber((cut.get(hull.hull) as HullWith).placeShareAboveFloor);
+    compareHull(found.get(numbers.get(hull.hull) ?? ''), hull, least, used.get(hull.hull) ?? 0);
+  }
   const known = new Set(walked.map((hull) => numbers.get(hull.hull)));
   expect([...found.keys()].filter((number) => !known.has(number ?? ''))).toEqual([]);
 };
@@ -53,7 +57,8 @@ const kgPerHull = ({ uses, joins }: WalkFacts): ReadonlyMap<string, number> => {
   return totals;
 };
 
-const compareHull = (found: ReachedHull | undefined, walked: HullWith, usedKg: number): void => {
+/** The share lies between those that count nothing below twice the floor, and nothing below half of it. */
+const compareHull = (found: ReachedHull | undefined, walked: HullWith, leastShare: number, usedKg: number): void => {
   const exact = toNumber(walked.kg);
   const cutKg = CUT * usedKg;
   if (!found) {
@@ -61,10 +66,11 @@ const compareHull = (found: ReachedHull | undefined, walked: HullWith, usedKg: n
     expect(exact).toBeLessThan(cutKg);
     return;
   }
-  const exactShare = toNumber(walked.placeShare);
   expect(Math.abs((found.kg ?? 0) - exact)).toBeLessThanOrEqual(exact * ROUNDING + cutKg);
-  const share = Math.abs((found.largestLayerShare ?? 0) - exactShare);
-  expect(share).toBeLessThanOrEqual(exactShare * ROUNDING + cutKg / smallestRoleKg(found));
+  const mostShare = toNumber(walked.placeShareAboveFloor);
+  const tolerance = mostShare * ROUNDING + cutKg / smallestRoleKg(found);
+  expect(found.largestLayerShare).toBeGreaterThanOrEqual(leastShare - tolerance);
+  expect(found.largestLayerShare).toBeLessThanOrEqual(mostShare + tolerance);
 };
 
 /** Kilograms of like material in the place that has least of it: a share is a fraction of that. */

@@ -14,3 +14,4 @@ export * from './corrections.js';
 export * from './trace.js';
 export * from './problem.js';
 export * from './routes.js';
+export * from './examples.js';

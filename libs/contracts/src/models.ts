@@ -29,6 +29,11 @@ export const Skin = z
 export const RegisterModel = Envelope.extend({
   code: Code,
   name: Text,
+  requiredParts: z
+    .array(PartKind)
+    .max(5)
+    .default(['hull molding'])
+    .describe('parts without which a hull of this model is not released'),
   skins: z.partialRecord(PartKind, Skin).refine((skins) => skins['hull molding'] !== undefined, {
     path: ['hull molding'],
     message: 'give at least the skin of the hull molding',
@@ -117,6 +122,7 @@ export const ModelView = z
     id: z.uuid(),
     code: z.string(),
     name: z.string(),
+    requiredParts: z.array(PartKind),
     skins: z.partialRecord(PartKind, Skin),
     schedules: z.array(ScheduleView),
   })

@@ -34,11 +34,16 @@ export const hullMap = (fonts: Fonts, view: HullMapView, partName: string): read
   ];
 };
 
-const captionOf = ({ marks, seenFrom }: HullMapView, layout: MapLayout): readonly string[] => {
+const captionOf = ({ skin, marks, seenFrom }: HullMapView, layout: MapLayout): readonly string[] => {
   const count = marks.length === 0 ? 'No mark' : marks.length === 1 ? '1 mark' : `${marks.length} marks`;
   const { offSkin, unnamed } = layout;
+  const beside = skin.transom === undefined ? '' : ', transom beside the stern';
+  const chine = skin.stations.some(({ chineGirthMm }) => chineGirthMm !== undefined) ? ' Thin line: chine.' : '';
+  const water = skin.stations.some(({ waterlineGirthMm }) => waterlineGirthMm !== undefined)
+    ? ' Dash and dot: waterline.'
+    : '';
   return [
-    `Scale 1:${layout.scale}. ${count}. A girth-by-station expansion of the skin, seen from ${seenFrom}: port half up, starboard half down, keel the straight middle line, transom beside the stern. Thin line: chine. Dash and dot: waterline.`,
+    `Scale 1:${layout.scale}. ${count}. A girth-by-station expansion of the skin, seen from ${seenFrom}: port half up, starboard half down, keel or centreline the straight middle line${beside}.${chine}${water}`,
     ...(marks.length === 0 ? [] : [stateWords(marks.map(({ state }) => state))]),
     ...(unnamed.length === 0 ? [] : [`Drawn without their names for want of room: ${unnamed.join(', ')}.`]),
     ...(offSkin.length === 0 ? [] : [`Not drawn, their place is not on this skin: ${offSkin.join(', ')}.`]),

@@ -14,11 +14,11 @@ export const readingsTables = (fonts: Fonts, groups: readonly ReadingsView[]): r
   ]);
 
 const COLUMNS = [
-  { title: 'Spot', share: 0.07 },
-  { title: 'Value', share: 0.14, align: 'right' },
-  { title: 'Place', share: 0.37 },
-  { title: 'Verdict', share: 0.19 },
-  { title: 'By, when', share: 0.23 },
+  { title: 'Spot', share: 0.06 },
+  { title: 'Value', share: 0.22, align: 'right' },
+  { title: 'Place', share: 0.29 },
+  { title: 'Verdict', share: 0.22 },
+  { title: 'By, when', share: 0.21 },
 ] as const;
 
 const judgedBy = ({ limits, rule, equipment }: ReadingsView): string =>

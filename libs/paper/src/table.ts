@@ -30,6 +30,8 @@ export interface TableOptions {
 
 /** A row up to this height, points, is kept on one page; a higher one may break inside. */
 const KEPT_WHOLE = 300;
+/** Label and value pairs up to this height together, points, are kept on one page. */
+const PAIRS_KEPT_WHOLE = 150;
 /** What must fit of a row that may break inside, points. */
 const FIRST_PIECE = 60;
 
@@ -58,7 +60,7 @@ export const table = (
   const headingHeight = heading === undefined ? 0 : rowHeight(heading);
   return {
     before,
-    lead: headingHeight + (body[0] === undefined ? 0 : leadOf(body[0])),
+    lead: headed ? headingHeight + (body[0] === undefined ? 0 : leadOf(body[0])) : leadOfPairs(body),
     draw: (sheet, parent) => {
       const element = open(sheet.doc, parent, 'Table');
       if (heading !== undefined) drawRow(sheet, element, heading);
@@ -66,6 +68,12 @@ export const table = (
       element.end();
     },
   };
+};
+
+/** Pairs are read together: all of them stay on one page unless they are many. */
+const leadOfPairs = (rows: readonly Row[]): number => {
+  const all = rows.reduce((sum, row) => sum + rowHeight(row), 0);
+  return all <= PAIRS_KEPT_WHOLE || rows[0] === undefined ? all : leadOf(rows[0]);
 };
 
 const leadOf = (row: Row): number => (rowHeight(row) > KEPT_WHOLE ? FIRST_PIECE : rowHeight(row));

@@ -22,6 +22,8 @@ export interface HullWith {
   readonly kg: Rational;
   /** The largest share of the lot in any layer, joint or repair: its kg / kg of all lots of the same role there. */
   readonly placeShare: Rational;
+  /** The same without what comes from lots that hold less of it than the floor. */
+  readonly placeShareAboveFloor: Rational;
   /** The largest share in any part. */
   readonly partShare: Rational;
   /** True when the lot is below the floor in every lot used on the hull: its mass is then a trace. */
@@ -70,16 +72,23 @@ const hullWith = (hull: string, uses: readonly Use[], holdings: Holdings, floor:
     parts,
     kg: kgIn(uses, holdings.fractions),
     placeShare: largest(places.map((own) => shareIn(own, holdings))),
+    placeShareAboveFloor: largest(places.map((own) => shareIn(own, holdings, floor))),
     partShare: largest(parts.map((part) => part.share)),
     trace: uses.every((use) => compare(holdings.fractions.get(use.lot) ?? ZERO, floor) < 0),
   };
 };
 
-const kgIn = (uses: readonly Use[], fractions: ReadonlyMap<string, Rational>): Rational =>
-  sum(uses.map(({ lot, kg }) => multiply(fromDecimal(kg), fractions.get(lot) ?? ZERO)));
+const kgIn = (uses: readonly Use[], fractions: ReadonlyMap<string, Rational>, floor = ZERO): Rational =>
+  sum(
+    uses.map(({ lot, kg }) => {
+      const fraction = fractions.get(lot) ?? ZERO;
+      return compare(fraction, floor) < 0 ? ZERO : multiply(fromDecimal(kg), fraction);
+    }),
+  );
 
-const shareIn = (uses: readonly Use[], { fractions, roles, ownRoles }: Holdings): Rational => {
-  const kg = kgIn(uses, fractions);
+/** The share in one place; uses of lots that hold less than the floor add nothing, yet count as material there. */
+const shareIn = (uses: readonly Use[], { fractions, roles, ownRoles }: Holdings, floor = ZERO): Rational => {
+  const kg = kgIn(uses, fractions, floor);
   if (kg.numerator === 0n) return ZERO;
   return largest(
     [...ownRoles].map(([role, ofLot]) => {

@@ -4,12 +4,16 @@ import { Amendments } from '../platform/facts/amendments.js';
 import { findPeople } from '../platform/facts/author.js';
 import type { Fact } from '../platform/facts/fact.js';
 import { insertVersion, readVersion } from '../platform/facts/new-version.js';
+import { assertNotAhead } from '../platform/facts/not-ahead.js';
+import { openNewlyBroken } from '../platform/facts/open-newly-broken.js';
 import { standing } from '../platform/facts/standing.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { Conflict, InvalidRequest } from '../platform/refusals.js';
+import { brokenLayerRules } from './broken-layer-rules.js';
 import { climateColumns } from './climate-columns.js';
-import { findScheduleLayer } from './find-schedule-layer.js';
+import { findScheduleLayer, readScheduleLayer } from './find-schedule-layer.js';
 import { LayerRecordEntity } from './layer-record.entity.js';
+import { moveNonconformities } from './move-nonconformities.js';
 
 type SetLayer = Extract<CorrectedValues, { kind: 'layer record' }>;
 
@@ -20,10 +24,7 @@ export class AmendLayerRecord {
     amendments.of('layer record', async (fact, oldId, newId, set) => {
       const old = await readVersion(fact, LayerRecordEntity, oldId);
       const { partId, scheduleLayerId } = await whereOf(fact, old, set);
-      const startedAt = set.startedAt === undefined ? old.startedAt : new Date(set.startedAt);
-      const endedAt = set.endedAt === undefined ? old.endedAt : new Date(set.endedAt);
-      if (endedAt < startedAt)
-        throw new InvalidRequest([{ pointer: '/set/endedAt', detail: 'must not be before startedAt' }]);
+      const { startedAt, endedAt } = timesOf(set, old);
       const makers =
         set.doneBy === undefined
           ? undefined
@@ -33,9 +34,35 @@ export class AmendLayerRecord {
         ...(set.climate === undefined ? {} : climateColumns(set.climate)),
         note: set.note,
       });
+      await moveNonconformities(fact, old.root, partId);
+      await openBroken(fact, newId);
     });
   }
 }
+
+const timesOf = (set: SetLayer, old: LayerRecordEntity): Pick<LayerRecordEntity, 'startedAt' | 'endedAt'> => {
+  assertNotAhead(set.startedAt, '/set/startedAt');
+  assertNotAhead(set.endedAt, '/set/endedAt');
+  const startedAt = set.startedAt === undefined ? old.startedAt : new Date(set.startedAt);
+  const endedAt = set.endedAt === undefined ? old.endedAt : new Date(set.endedAt);
+  if (endedAt >= startedAt) return { startedAt, endedAt };
+  throw new InvalidRequest([{ pointer: '/set/endedAt', detail: 'must not be before startedAt' }]);
+};
+
+/** What the layer as it really was broke, and the layer as it was recorded did not. */
+const openBroken = async (fact: Fact, id: string): Promise<void> => {
+  const made = await readVersion(fact, LayerRecordEntity, id);
+  const { partId, root, scheduleLayerId, startedAt, climateEntered } = made;
+  const layer = await readScheduleLayer(fact.tx, scheduleLayerId);
+  const used = await fact.tx.query<{ lot_id: string }[]>(
+    `select distinct u.lot_id from fact.used u where u.into_id = $1 and ${standing('u')}`,
+    [root],
+  );
+  const request = { startedAt: startedAt.toISOString(), climate: (climateEntered ?? undefined) as SetLayer['climate'] };
+  const lots = used.map((row) => row.lot_id);
+  const broken = await brokenLayerRules(fact.tx, { partId, layer, request, lots });
+  await openNewlyBroken(fact, broken, { aboutKind: 'layer', aboutId: root, partId });
+};
 
 const whereOf = async (
   fact: Fact,
@@ -45,9 +72,7 @@ const whereOf = async (
   if (set.part === undefined && set.layer === undefined) return old;
   const partId =
     set.part === undefined ? old.partId : await findByCode(fact.tx, 'part', fact.author.plantId, set.part, '/set/part');
-  const [{ code }] = await fact.tx.query<[{ code: string }]>('select code from fact.schedule_layer where id = $1', [
-    old.scheduleLayerId,
-  ]);
+  const { code } = await readScheduleLayer(fact.tx, old.scheduleLayerId);
   const layer = await findScheduleLayer(
     fact.tx,
     partId,

@@ -3,11 +3,17 @@ import type { CorrectedValues } from '@hull-record/contracts';
 import { Amendments } from '../platform/facts/amendments.js';
 import type { Fact } from '../platform/facts/fact.js';
 import { insertVersion, readVersion } from '../platform/facts/new-version.js';
+import { assertNotAhead } from '../platform/facts/not-ahead.js';
+import { openNewlyBroken } from '../platform/facts/open-newly-broken.js';
+import { standing } from '../platform/facts/standing.js';
 import { PLACES } from '../platform/composition/refresh-places.js';
+import { brokenLotRules, type BrokenRule } from '../platform/lots/break-of-lot-rules.js';
 import { findLots, lotInTank, type FoundLot } from '../platform/lots/find-lots.js';
 import { kilogramsOf } from '../platform/lots/resolve-taken.js';
 import { NotThere } from '../platform/refusals.js';
 import { UsedEntity } from '../platform/used/used.entity.js';
+import { readScheduleLayer } from './find-schedule-layer.js';
+import { foreignMaterials } from './foreign-materials.js';
 
 type SetUsed = Extract<CorrectedValues, { kind: 'used' }>;
 
@@ -16,6 +22,7 @@ type SetUsed = Extract<CorrectedValues, { kind: 'used' }>;
 export class AmendUsed {
   constructor(amendments: Amendments) {
     amendments.of('used', async (fact, oldId, newId, set) => {
+      assertNotAhead(set.happenedAt, '/set/happenedAt');
       const old = await readVersion(fact, UsedEntity, oldId);
       const happenedAt = set.happenedAt === undefined ? old.happenedAt : new Date(set.happenedAt);
       const lot = await lotOf(fact, set, old, happenedAt);
@@ -27,9 +34,26 @@ export class AmendUsed {
         ...amountOf(set, old, lot),
         happenedAt,
       });
+      await openBroken(fact, lot, { ...old, ...into });
     });
   }
 }
+
+/** What using this lot there and then broke, and was not known to. */
+const openBroken = async (fact: Fact, lot: FoundLot, { intoKind, intoId }: Into): Promise<void> => {
+  const [place] = await fact.tx.query<[{ part_id: string }]>(PLACES, [[intoId]]);
+  const about = { aboutKind: intoKind, aboutId: intoId, partId: place.part_id };
+  await openNewlyBroken(fact, [...brokenLotRules(lot), ...(await foreignIn(fact, lot, intoId))], about);
+};
+
+const foreignIn = async (fact: Fact, lot: FoundLot, intoId: string): Promise<readonly BrokenRule[]> => {
+  const [layer] = await fact.tx.query<{ schedule_layer_id: string }[]>(
+    `select r.schedule_layer_id from fact.layer_record r where r.root = $1 and ${standing('r')}`,
+    [intoId],
+  );
+  if (!layer) return [];
+  return foreignMaterials(fact.tx, await readScheduleLayer(fact.tx, layer.schedule_layer_id), [lot.id]);
+};
 
 const amountOf = (set: SetUsed, old: UsedEntity, lot: FoundLot) =>
   kilogramsOf(
@@ -42,16 +66,26 @@ const amountOf = (set: SetUsed, old: UsedEntity, lot: FoundLot) =>
 const lotOf = (fact: Fact, set: SetUsed, old: UsedEntity, at: Date): Promise<FoundLot> =>
   set.lot === undefined && old.tankId !== null
     ? lotInTank(fact, old.tankId, at, '/set/happenedAt')
-    : findLot(fact, set.lot ?? old.lotId);
+    : findLot(fact, set.lot ?? old.lotId, at);
 
-const findLot = async (fact: Fact, name: string): Promise<FoundLot> => {
-  const found = (await findLots(fact.tx, fact.author.plantId, [name], fact.happenedAt)).get(name);
+const findLot = async (fact: Fact, name: string, at: Date): Promise<FoundLot> => {
+  const found = (await findLots(fact.tx, fact.author.plantId, [name], at)).get(name);
   if (!found) throw new NotThere('lot', name, '/set/lot');
   return found;
 };
 
-const findInto = async (fact: Fact, id: string): Promise<{ intoKind: UsedEntity['intoKind']; intoId: string }> => {
-  const [found] = await fact.tx.query<{ place_id: string; into_kind: UsedEntity['intoKind'] }[]>(PLACES, [[id]]);
+type Into = Pick<UsedEntity, 'intoKind' | 'intoId'>;
+
+const ROOT_OF = ['layer_record', 'joint', 'repair']
+  .map((table) => `select x.root from fact.${table} x where x.id = $1`)
+  .join(' union all ');
+
+/** Where it was really used, by the id of any version of the layer, joint or repair. */
+const findInto = async (fact: Fact, id: string): Promise<Into> => {
+  const [version] = await fact.tx.query<{ root: string }[]>(ROOT_OF, [id]);
+  const [found] = await fact.tx.query<{ place_id: string; into_kind: Into['intoKind'] }[]>(PLACES, [
+    [version?.root ?? id],
+  ]);
   if (!found) throw new NotThere('layer, joint or repair', id, '/set/into');
   return { intoKind: found.into_kind, intoId: found.place_id };
 };

@@ -3,7 +3,6 @@ import type { Climate, Limits, RecordLayer } from '@hull-record/contracts';
 import { judgeSpot } from '@hull-record/trade';
 import { standing } from '../platform/facts/standing.js';
 import type { BrokenRule } from '../platform/lots/break-of-lot-rules.js';
-import type { ResolvedTaken } from '../platform/lots/resolve-taken.js';
 import { foreignMaterials } from './foreign-materials.js';
 import type { FoundLayer } from './find-schedule-layer.js';
 
@@ -11,18 +10,15 @@ interface Made {
   readonly partId: string;
   readonly layer: FoundLayer;
   readonly request: Pick<RecordLayer, 'startedAt' | 'climate'>;
-  readonly taken: readonly ResolvedTaken[];
+  /** Lots that were used in it. */
+  readonly lots: readonly string[];
 }
 
 /** What the making of a layer broke: order, an unsigned hold point before it, climate limits, materials. */
 export const brokenLayerRules = async (tx: EntityManager, made: Made): Promise<readonly BrokenRule[]> => [
   ...(await brokenOrder(tx, made)),
   ...brokenClimate(made),
-  ...(await foreignMaterials(
-    tx,
-    made.layer,
-    made.taken.map(({ lot }) => lot.id),
-  )),
+  ...(await foreignMaterials(tx, made.layer, made.lots)),
 ];
 
 interface Before {

@@ -32,3 +32,12 @@ export const findScheduleLayer = async (
   if (!found) throw new NotThere('layer', `${code} in the schedule of this part`, pointer);
   return found;
 };
+
+/** A layer by its id, which a record of it names. */
+export const readScheduleLayer = async (tx: EntityManager, id: string): Promise<FoundLayer> => {
+  const [found] = await tx.query<[FoundLayer]>(
+    'select y.id, y.code, y.name, y.materials, y.climate, y.predecessors, y.hold_point from fact.schedule_layer y where y.id = $1',
+    [id],
+  );
+  return found;
+};

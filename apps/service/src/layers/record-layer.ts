@@ -3,8 +3,10 @@ import type { RecordLayer as Request } from '@hull-record/contracts';
 import { findPeople } from '../platform/facts/author.js';
 import type { Fact, OpenedNonconformity } from '../platform/facts/fact.js';
 import { standing } from '../platform/facts/standing.js';
+import { assertNotAhead } from '../platform/facts/not-ahead.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
+import { Conflict } from '../platform/refusals.js';
 import { totalKg, writeUsed } from '../platform/used/write-used.js';
 import { brokenLayerRules } from './broken-layer-rules.js';
 import { climateColumns } from './climate-columns.js';
@@ -25,6 +27,8 @@ export class RecordLayer {
   constructor(private readonly record: RecordFact) {}
 
   run(part: string, request: Request): Promise<Receipt<MadeResult>> {
+    assertNotAhead(request.startedAt, '/startedAt');
+    assertNotAhead(request.endedAt, '/endedAt');
     return this.record.run('layer recorded', { ...request, part }, async (fact) => {
       const partId = await findByCode(fact.tx, 'part', fact.author.plantId, part);
       const layer = await findScheduleLayer(fact.tx, partId, request.layer, '/layer');
@@ -40,7 +44,8 @@ export class RecordLayer {
         note: request.note ?? null,
       });
       const taken = await writeUsed(fact, { kind: 'layer', id, partId }, request.used);
-      for (const broken of await brokenLayerRules(fact.tx, { partId, layer, request, taken })) {
+      const lots = taken.map(({ lot }) => lot.id);
+      for (const broken of await brokenLayerRules(fact.tx, { partId, layer, request, lots })) {
         await fact.open({ ...broken, aboutKind: 'layer', aboutId: id, partId });
       }
       return { kg: totalKg(taken), nonconformities: fact.nonconformities };
@@ -48,12 +53,18 @@ export class RecordLayer {
   }
 }
 
+/**
+ * How often this layer of the part was begun to be recorded, and one more; of two at once the unique key refuses one.
+ *
+ * @throws Conflict `layer-recorded` when a record of it stands, also one that a correction brought here
+ */
 const nextTurn = async (fact: Fact, partId: string, scheduleLayerId: string): Promise<number> => {
-  const [row] = await fact.tx.query<{ turn: number }[]>(
-    `select count(*)::int + 1 as turn from fact.layer_record first
-     where first.root = first.id and first.part_id = $1 and first.schedule_layer_id = $2
-       and not exists (select from fact.layer_record r where r.root = first.root and ${standing('r')})`,
+  const [row] = await fact.tx.query<[{ turn: number; recorded: boolean }]>(
+    `select count(*) filter (where r.root = r.id)::int + 1 as turn, coalesce(bool_or(${standing('r')}), false) as recorded
+     from fact.layer_record r where r.part_id = $1 and r.schedule_layer_id = $2`,
     [partId, scheduleLayerId],
   );
-  return row?.turn ?? 1;
+  if (row.recorded)
+    throw new Conflict('layer-recorded', 'This layer is recorded already: add to it, or correct it.', '/layer');
+  return row.turn;
 };

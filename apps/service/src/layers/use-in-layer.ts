@@ -4,7 +4,7 @@ import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findStanding } from '../platform/lookups/find-standing.js';
 import { totalKg, writeUsed } from '../platform/used/write-used.js';
 import { foreignMaterials } from './foreign-materials.js';
-import type { FoundLayer } from './find-schedule-layer.js';
+import { readScheduleLayer } from './find-schedule-layer.js';
 import type { MadeResult } from './record-layer.js';
 
 /** Adds what was used to a layer that is recorded already. */
@@ -18,17 +18,11 @@ export class UseInLayer {
       const found = await findStanding<Row>(fact.tx, 'layer_record', layer);
       const into = { kind: 'layer', id: found.root, partId: found.part_id } as const;
       const taken = await writeUsed(fact, into, request.used);
-      const [scheduled] = await fact.tx.query<FoundLayer[]>(
-        'select name, materials from fact.schedule_layer where id = $1',
-        [found.schedule_layer_id],
+      const foreign = await foreignMaterials(
+        fact.tx,
+        await readScheduleLayer(fact.tx, found.schedule_layer_id),
+        taken.map(({ lot }) => lot.id),
       );
-      const foreign = scheduled
-        ? await foreignMaterials(
-            fact.tx,
-            scheduled,
-            taken.map(({ lot }) => lot.id),
-          )
-        : [];
       for (const broken of foreign)
         await fact.open({ ...broken, aboutKind: 'layer', aboutId: found.root, partId: found.part_id });
       return { kg: totalKg(taken), nonconformities: fact.nonconformities };

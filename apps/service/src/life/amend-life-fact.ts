@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { Amendments } from '../platform/facts/amendments.js';
 import { insertVersion } from '../platform/facts/new-version.js';
+import { assertNotAhead } from '../platform/facts/not-ahead.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { LifeFactEntity } from '../platform/life/life-fact.entity.js';
 
@@ -9,6 +10,7 @@ import { LifeFactEntity } from '../platform/life/life-fact.entity.js';
 export class AmendLifeFact {
   constructor(amendments: Amendments) {
     amendments.of('life fact', async (fact, oldId, newId, set) => {
+      assertNotAhead(set.happenedAt, '/set/happenedAt');
       await insertVersion(fact, LifeFactEntity, oldId, newId, {
         happenedAt: set.happenedAt === undefined ? undefined : new Date(set.happenedAt),
         dealerId:

@@ -3,6 +3,7 @@ import type { Amount, CorrectedValues } from '@hull-record/contracts';
 import { Amendments } from '../platform/facts/amendments.js';
 import type { Fact } from '../platform/facts/fact.js';
 import { insertVersion, readVersion } from '../platform/facts/new-version.js';
+import { assertNotAhead } from '../platform/facts/not-ahead.js';
 import { standing } from '../platform/facts/standing.js';
 import { LotEntity } from '../platform/lots/lot.entity.js';
 import { kilogramsOf } from '../platform/lots/resolve-taken.js';
@@ -18,6 +19,7 @@ export class AmendLot {
   constructor(amendments: Amendments) {
     amendments.of('lot', async (fact, oldId, newId, set) => {
       const old = await readVersion(fact, LotEntity, oldId);
+      assertNotAhead(set.happenedAt, '/set/happenedAt');
       assertSound(set, old);
       const happenedAt = set.happenedAt === undefined ? undefined : new Date(set.happenedAt);
       if (happenedAt && old.tankId !== null) await assertInOrder(fact, old, happenedAt);

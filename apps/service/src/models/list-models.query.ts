@@ -11,7 +11,7 @@ const LAYERS = `
   from fact.schedule_layer y where y.schedule_id = s.id`;
 
 const MODELS = `
-  select m.root as id, m.code, m.name, m.skins,
+  select m.root as id, m.code, m.name, m.skins, m.required_parts as "requiredParts",
     coalesce((select json_agg(json_build_object('id', s.id, 'model', m.code, 'partKind', s.part_kind, 'version', s.version,
         'layers', (${LAYERS})) order by s.part_kind, s.version)
       from fact.schedule s where s.model_id = m.root and ${standing('s')}), '[]') as schedules

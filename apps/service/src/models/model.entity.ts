@@ -12,4 +12,8 @@ export class ModelEntity extends FactRow {
 
   @Column('jsonb')
   skins!: object;
+
+  /** Kinds of part without which a hull is not released. */
+  @Column('text', { name: 'required_parts', array: true })
+  requiredParts!: string[];
 }

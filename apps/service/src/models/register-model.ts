@@ -13,7 +13,8 @@ export class RegisterModel {
   run(request: Request): Promise<Receipt<{ code: string }>> {
     assertSkins(request);
     return this.record.run('model registered', request, async (fact) => {
-      await fact.insert(ModelEntity, { code: request.code, name: request.name, skins: request.skins });
+      const { code, name, skins, requiredParts } = request;
+      await fact.insert(ModelEntity, { code, name, skins, requiredParts });
       return { code: request.code };
     });
   }

@@ -2,12 +2,16 @@ import { Injectable } from '@nestjs/common';
 import type { CorrectedValues, Spot } from '@hull-record/contracts';
 import type { UnitCode } from '@hull-record/trade';
 import { Amendments } from '../platform/facts/amendments.js';
+import type { Fact } from '../platform/facts/fact.js';
 import { insertVersion, readVersion } from '../platform/facts/new-version.js';
+import { findStanding } from '../platform/lookups/find-standing.js';
 import { InvalidRequest } from '../platform/refusals.js';
 import type { JudgingRule } from './find-rule.js';
 import { judgeOne } from './judge-one.js';
+import { placeProblems } from './place-problems.js';
 import { ReadingEntity } from './reading.entity.js';
 
+type Of = { readonly id: string; readonly root: string; readonly part_id: string };
 type SetReading = Extract<CorrectedValues, { kind: 'reading' }>;
 
 /** Sets a reading anew. It is judged by the rule that the old one was judged by. */
@@ -16,6 +20,7 @@ export class AmendReading {
   constructor(amendments: Amendments) {
     amendments.of('reading', async (fact, oldId, newId, set) => {
       const old = await readVersion(fact, ReadingEntity, oldId);
+      await assertOnPart(fact, set, old);
       const { verdict, ...judged } = judgeOne(spotOf(set, old), old.unit as UnitCode, old.rule as JudgingRule);
       await insertVersion(fact, ReadingEntity, oldId, newId, {
         ...judged,
@@ -26,6 +31,13 @@ export class AmendReading {
     });
   }
 }
+
+const assertOnPart = async (fact: Fact, set: SetReading, old: ReadingEntity): Promise<void> => {
+  const table = old.ofKind === 'layer' ? 'layer_record' : 'repair';
+  const { part_id } = await findStanding<Of>(fact.tx, table, old.ofId);
+  const problems = await placeProblems(fact.tx, part_id, [set], () => '/set');
+  if (problems.length > 0) throw new InvalidRequest(problems);
+};
 
 const spotOf = (set: SetReading, old: ReadingEntity): Spot => {
   if (set.value !== undefined && set.lastWet === undefined && set.nextDry === undefined) return { value: set.value };

@@ -4,20 +4,24 @@ import { checkPlace } from '@hull-record/trade';
 import { findSkin } from '../platform/lookups/find-skin.js';
 import type { FieldError } from '../platform/refusals.js';
 
-/** Places of readings that are not on the part. */
+/**
+ * Places of readings that are not on the part.
+ *
+ * @param at JSON pointer of the i-th spot
+ */
 export const placeProblems = async (
   tx: EntityManager,
   partId: string,
-  spots: readonly Spot[],
+  spots: readonly Pick<Spot, 'place'>[],
+  at: (i: number) => string = (i) => `/spots/${i}`,
 ): Promise<readonly FieldError[]> => {
-  if (!spots.some(({ place }) => place)) return [];
-  const skin = await findSkin(tx, partId, '/spots');
+  const first = spots.findIndex(({ place }) => place);
+  if (first < 0) return [];
+  const skin = await findSkin(tx, partId, `${at(first)}/place`);
   return spots.flatMap(({ place }, i) =>
-    place
-      ? checkPlace(place, skin).map(({ pointer, message }) => ({
-          pointer: `/spots/${i}/place${pointer}`,
-          detail: message,
-        }))
-      : [],
+    (place ? checkPlace(place, skin) : []).map(({ pointer, message }) => ({
+      pointer: `${at(i)}/place${pointer}`,
+      detail: message,
+    })),
   );
 };

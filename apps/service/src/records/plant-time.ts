@@ -13,6 +13,13 @@ interface Moment {
 
 const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
 
+/** "GMT-5" of the locale data as "UTC−5"; no offset at all as "UTC", which some versions of the data write as +0. */
+const wordOffset = (name: string): string =>
+  name
+    .replace('GMT', 'UTC')
+    .replace('-', '\u2212')
+    .replace(/[+\u2212]0$/, '');
+
 /**
  * Words instants in a time zone, the same whatever time zone and language the process runs in.
  *
@@ -35,7 +42,7 @@ export const plantTime = (timeZone: string): PlantTime => {
     return {
       day: `${Number(part.get('day'))} ${month} ${part.get('year') ?? ''}`,
       clock: `${part.get('hour') ?? ''}:${part.get('minute') ?? ''}`,
-      offset: (part.get('timeZoneName') ?? '').replace('GMT', 'UTC').replace('-', '\u2212'),
+      offset: wordOffset(part.get('timeZoneName') ?? ''),
     };
   };
   const word = ({ day, clock, offset }: Moment): string => `${day} ${clock} ${offset}`;

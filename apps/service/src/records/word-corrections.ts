@@ -2,7 +2,7 @@ import type { CorrectionView } from '@hull-record/paper';
 import type { CorrectionRow, Version } from './load-corrections.js';
 import type { PlantTime } from './plant-time.js';
 import { valuesOf, type Form } from './versions.sql.js';
-import { amount, climate, count, decimal, defectKind, place, reading } from './word-values.js';
+import { amount, climate, count, decimal, defectKind, inline, place, reading } from './word-values.js';
 
 /** Every correction with what was, what is, why and by whom, oldest first. */
 export const wordCorrections = (rows: readonly CorrectionRow[], time: PlantTime): readonly CorrectionView[] =>
@@ -45,12 +45,12 @@ const wordValue = (form: Form, value: unknown, time: PlantTime): string =>
 const FORMS: Readonly<Record<Form, (value: never, time: PlantTime) => string>> = {
   text: (value: string) => value,
   instant: (value: string, time) => time.at(new Date(value)),
-  amount: (value: Parameters<typeof amount>[0] & { basis: string }) => `${amount(value)}, ${value.basis}`,
+  amount: (value: Parameters<typeof amount>[0] & { basis: string }) => `${inline(amount(value))}, ${value.basis}`,
   place,
   climate: (value: Parameters<typeof climate>[0]) => climate(value) ?? 'none',
   'defect kind': (value: string) => defectKind(value).label,
   millimetres: (value: number) => `${decimal(value, 1)} mm`,
-  reading,
+  reading: (value: Parameters<typeof reading>[0]) => inline(reading(value)),
 };
 
 const NAMES: Readonly<Record<string, string>> = { used: 'use', lot_input: 'input', lot_state: 'state' };

@@ -104,14 +104,13 @@ const MARKS: Readonly<Record<DefectRow['state'], MarkState>> = {
   scrapped: 'other',
 };
 
-/** The map of a part with its defects; none where the model has no skin for it. */
-export const wordMap = (facts: RecordFacts, { id, kind, skin }: PartRow): HullMapView | undefined =>
-  skin === null
-    ? undefined
-    : {
-        skin,
-        seenFrom: SEEN_FROM[kind] ?? 'outside, from above',
-        marks: facts.defects
-          .filter((row) => row.part_id === id)
-          .map(({ mark, place: at, state }) => ({ mark, place: at, state: MARKS[state] })),
-      };
+/** The map of a part with its defects: always of the hull molding, of another part when there is something to show. */
+export const wordMap = (facts: RecordFacts, { id, kind, skin }: PartRow): HullMapView | undefined => {
+  const defects = facts.defects.filter((row) => row.part_id === id);
+  if (skin === null || (defects.length === 0 && kind !== 'hull molding')) return undefined;
+  return {
+    skin,
+    seenFrom: SEEN_FROM[kind] ?? 'outside, from above',
+    marks: defects.map(({ mark, place: at, state }) => ({ mark, place: at, state: MARKS[state] })),
+  };
+};

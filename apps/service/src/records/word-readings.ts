@@ -3,7 +3,7 @@ import type { ReadingRow } from '../platform/views/making.js';
 import type { PlantTime } from './plant-time.js';
 import type { RecordFacts } from './record-facts.js';
 import { wordDisposition } from './word-judgements.js';
-import { limits, place, reading } from './word-values.js';
+import { limits, place, reading, stacked } from './word-values.js';
 
 /** The readings of a layer or repair, those judged by one rule and taken with one gauge together, spot by spot. */
 export const wordReadings = (facts: RecordFacts, placeId: string, time: PlantTime): readonly ReadingsView[] => {
@@ -19,6 +19,7 @@ const bySpot = (a: ReadingRow, b: ReadingRow): number =>
   (a.what < b.what ? -1 : a.what > b.what ? 1 : 0) ||
   a.spot - b.spot ||
   a.happened_at.getTime() - b.happened_at.getTime() ||
+  Number(a.value) - Number(b.value) ||
   (a.root < b.root ? -1 : 1);
 
 const wordGroup = (facts: RecordFacts, rows: readonly ReadingRow[], time: PlantTime): ReadingsView => {
@@ -41,7 +42,7 @@ const wordReading = (facts: RecordFacts, row: ReadingRow, time: PlantTime): Read
   ];
   return {
     spot: String(row.spot),
-    value: reading(row),
+    value: stacked(reading(row)),
     place: row.place === null ? 'not recorded' : place(row.place),
     verdict: verdictOf(row.verdict),
     byWhen: `${row.by}, ${time.at(row.happened_at)}`,

@@ -4,7 +4,7 @@ import type { SupplierLot } from '../platform/lots/supplier-lots.js';
 import type { UsedRow } from '../platform/views/making.js';
 import type { MadeOf } from './load-made-of.js';
 import type { RecordFacts } from './record-facts.js';
-import { amount, count, decimal } from './word-values.js';
+import { amount, count, decimal, stacked } from './word-values.js';
 
 /** A supplier's lot that is less of a lot than this is not named but counted: 0.1 %, common practice here. */
 const NAMED_FROM = 0.001;
@@ -20,7 +20,7 @@ const wordUse = (row: UsedRow, { supplierLots, weakness }: MadeOf): UsedView => 
   lot: row.tank === null ? row.lot : `${row.lot} in tank ${row.tank}`,
   supplierLots: wordSupplierLots(supplierLots),
   material: row.material ?? mixOf(supplierLots),
-  amount: amount(row),
+  amount: stacked(amount(row)),
   basis: basisOf(Math.max(weaknessOf(row.basis), weakness)),
   corrected: row.id !== row.root,
 });

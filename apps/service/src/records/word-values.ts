@@ -15,7 +15,6 @@ const PRINTED: Readonly<Record<string, string>> = {
   'oz/yd2': 'oz/yd²',
   C: '°C',
   F: '°F',
-  pc: 'pieces',
 };
 
 /** A unit as it is printed. */
@@ -27,17 +26,32 @@ export const decimal = (value: number, decimals: number): string => {
   return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
 };
 
-/** The amount of a lot as entered, and in kilograms beside it where it was entered in another unit. */
+/** A figure as entered, and in the unit that figures are compared in; null where that is the one it was entered in. */
+export interface Figure {
+  readonly entered: string;
+  readonly compared: string | null;
+}
+
+/** In one line. */
+export const inline = ({ entered, compared }: Figure): string =>
+  compared === null ? entered : `${entered} (${compared})`;
+
+/** In two lines, for a narrow column. */
+export const stacked = ({ entered, compared }: Figure): string =>
+  compared === null ? entered : `${entered}\n(${compared})`;
+
+/** The amount of a lot as entered, and in kilograms. */
 export interface EnteredAmount {
   readonly quantity: string;
   readonly unit: string;
   readonly kg: number;
 }
 
-export const amount = ({ quantity, unit: code, kg }: EnteredAmount): string =>
-  code === 'kg' ? `${quantity} kg` : `${quantity} ${unit(code)} (${kilograms(kg)} kg)`;
+export const amount = ({ quantity, unit: code, kg }: EnteredAmount): Figure => ({
+  entered: `${quantity} ${unit(code)}`,
+  compared: code === 'kg' ? null : `${kilograms(kg)} kg`,
+});
 
-/** Grams count below a kilogram. */
 const kilograms = (kg: number): string => (kg < 0.001 ? String(Number(kg.toPrecision(2))) : decimal(kg, 3));
 
 /** A reading as entered: a value, or the interval that a notch gauge bounds. */
@@ -47,16 +61,22 @@ export interface EnteredReading {
   readonly unit: string;
 }
 
-/** A reading as entered, and in micrometres or millimetres beside it where it is a length in another unit. */
-export const reading = ({ value, below, unit: code }: EnteredReading): string => {
-  const read = (low: string, high: string | null, name: string): string =>
-    high === null ? `${low} ${name}` : `${low} to under ${high} ${name}`;
-  const entered = read(value, below, unit(code));
-  if (!isUnit(code) || dimensionOf(code) !== 'length' || code === 'um' || code === 'mm') return entered;
-  const thin = toSi(Number(value), code) < 0.005;
-  const metric = (text: string): string =>
-    thin ? decimal(toSi(Number(text), code) * 1e6, 0) : decimal(toSi(Number(text), code) * 1e3, 2);
-  return `${entered} (${read(metric(value), below === null ? null : metric(below), thin ? 'µm' : 'mm')})`;
+/** A reading as entered, and in micrometres or millimetres where it is a length in another unit. */
+export const reading = ({ value, below, unit: code }: EnteredReading): Figure => {
+  const interval = (low: string, high: string | null): string => (high === null ? low : `${low} to under ${high}`);
+  const metric = metricLength(code, Number(value));
+  return {
+    entered: `${interval(value, below)} ${unit(code)}`,
+    compared: metric && `${interval(metric.of(value), below === null ? null : metric.of(below))} ${metric.unit}`,
+  };
+};
+
+/** How lengths like this one are given in micrometres, or from 5 mm in millimetres; null for what needs neither. */
+const metricLength = (code: string, value: number): { of: (text: string | number) => string; unit: string } | null => {
+  if (!isUnit(code) || dimensionOf(code) !== 'length' || code === 'um' || code === 'mm') return null;
+  return toSi(value, code) < 0.005
+    ? { of: (text) => decimal(toSi(Number(text), code) * 1e6, 0), unit: 'µm' }
+    : { of: (text) => decimal(toSi(Number(text), code) * 1e3, 2), unit: 'mm' };
 };
 
 const metres = (mm: number): string => `${(mm / 1000).toFixed(2)} m`;
@@ -88,10 +108,16 @@ export interface PrintedLimits {
   readonly unit: string;
 }
 
+/** Limits as set, and of lengths also in micrometres or millimetres. */
 export const limits = ({ min, max, unit: code }: PrintedLimits): string => {
-  if (min !== undefined && max !== undefined) return `${min} to ${max} ${unit(code)}`;
-  if (min !== undefined) return `at least ${min} ${unit(code)}`;
-  return max === undefined ? 'none' : `at most ${max} ${unit(code)}`;
+  const range = (of: (value: number) => string): string => {
+    if (min !== undefined && max !== undefined) return `${of(min)} to ${of(max)}`;
+    return min === undefined ? `at most ${of(max ?? 0)}` : `at least ${of(min)}`;
+  };
+  if (min === undefined && max === undefined) return 'none';
+  const metric = metricLength(code, max ?? min ?? 0);
+  const entered = `${range(String)} ${unit(code)}`;
+  return inline({ entered, compared: metric && `${range(metric.of)} ${metric.unit}` });
 };
 
 /** A kind of defect by its code: the words for it, and where they come from. */

@@ -16,25 +16,29 @@ export class LotHulls {
   constructor(private readonly db: DataSource) {}
 
   async page(lot: string, query: ReachQuery): Promise<ReachPage> {
-    const { sql, parameters } = await this.statement(lot, query);
-    const rows = await this.db.query<Row[]>(`${sql} limit ${query.limit + 1}`, parameters);
+    const { sql, parameters } = await this.statement(lot, query, query.limit + 1);
+    const rows = await this.db.query<Row[]>(sql, parameters);
     const page = toPage(rows, query.limit, (row) => [row.key]);
     return { ...page, items: page.items.map(withoutKey) };
   }
 
   /** All of it, one JSON object a line, as the database gives it. */
   async stream(lot: string, query: Asked): Promise<Readable> {
-    const { sql, parameters } = await this.statement(lot, query);
+    const { sql, parameters } = await this.statement(lot, query, null);
     const runner = this.db.createQueryRunner();
     const release = (): void => void runner.release();
     const rows = await runner.stream(sql, parameters, release, release);
     return Readable.from(lines(rows as AsyncIterable<Row>));
   }
 
-  private async statement(lot: string, query: Asked): Promise<{ sql: string; parameters: unknown[] }> {
+  private async statement(
+    lot: string,
+    query: Asked,
+    limit: number | null,
+  ): Promise<{ sql: string; parameters: unknown[] }> {
     const asked = await findLot(this.db.manager, lot);
     const [after] = readCursor(query.cursor, 1);
-    const parameters = [asked.id, query.minShare, query.belowFloor === 'members only', after];
+    const parameters = [asked.id, query.minShare, query.belowFloor === 'members only', after, limit];
     if (asked.received) return { sql: reachedHulls(REACH_OF_SOURCE), parameters };
     const places = await placesOfMadeLot(this.db.manager, asked.id);
     return { sql: reachedHulls(REACH_GIVEN), parameters: [...parameters, ...columns(places)] };

@@ -5,9 +5,9 @@ import { whereabouts } from '../platform/life/whereabouts.js';
 export const REACH_OF_SOURCE = `
   select place_id, part_id, into_kind, role, kg, basis, first_at, last_at from derived.place_source where source_id = $1`;
 
-/** SQL of reached places that were worked out: arrays `$5` to `$12`, a place and role each. */
+/** SQL of reached places that were worked out: arrays `$6` to `$13`, a place and role each. */
 export const REACH_GIVEN = `
-  select * from unnest($5::uuid[], $6::uuid[], $7::text[], $8::text[], $9::float8[], $10::text[], $11::timestamptz[], $12::timestamptz[])
+  select * from unnest($6::uuid[], $7::uuid[], $8::text[], $9::text[], $10::float8[], $11::text[], $12::timestamptz[], $13::timestamptz[])
     as given(place_id, part_id, into_kind, role, kg, basis, first_at, last_at)`;
 
 /** SQL: how a place is called: the code of its layer, the mark of its repair, or joint. */
@@ -36,15 +36,8 @@ const MEMBERS = `
     where $3::boolean
   )`;
 
-/**
- * SQL: hulls that hold some of lot `$1`, with their largest layer share at least `$2`, members below the floor too when
- * `$3`, after the key `$4`. A part that is in no hull stands for itself. In the order of the hull number.
- *
- * share: kg of the lot in a place / kg of all lots of the same role in that place.
- */
-export const reachedHulls = (reach: string): string => `
-  with recursive ${MEMBERS},
-  reach as (${reach}),
+/** The hull (or, of a part that is in none, the part) that each reached place belongs to, with its share there. */
+const PLACED = `
   placed as (
     select r.*, r.kg / t.kg as share, j.hull_id, coalesce(j.hull_id, r.part_id) as owner
     from reach r
@@ -58,13 +51,17 @@ export const reachedHulls = (reach: string): string => `
         select j.part_id from fact.joint j where j.hull_id = p.hull_id and ${standing('j')}
         union select min(p.part_id::text)::uuid where p.hull_id is null)) as share_of_hull
     from placed p group by p.owner, p.hull_id, p.role
-  ),
+  )`;
+
+/** Those that hold enough, with those that hold a trace when asked, by number; one page of them. */
+const PAGE = `
   found as (
     select owner, hull_id, sum(kg) as kg, max(share) as share, max(share_of_hull) as share_of_hull, max(weakest) as weakest,
       min(first_at) as first_at, max(last_at) as last_at, false as trace
     from owned group by owner, hull_id having max(share) >= $2
     union all
-    select distinct coalesce(j.hull_id, m.part_id), j.hull_id, null::float8, null::float8, null::float8, null::int, null::timestamptz, null::timestamptz, true
+    select distinct coalesce(j.hull_id, m.part_id), j.hull_id, null::float8, null::float8, null::float8, null::int,
+      null::timestamptz, null::timestamptz, true
     from members m left join fact.joint j on j.part_id = m.part_id and ${standing('j')}
     where $2 = 0 and coalesce(j.hull_id, m.part_id) not in (select owner from owned)
   ),
@@ -72,19 +69,43 @@ export const reachedHulls = (reach: string): string => `
     select f.*, n.as_printed as hull,
       coalesce(n.normalised, '~' || (select p.number from fact.part p where p.id = f.owner)) as key
     from found f left join fact.hull_number n on n.hull_id = f.hull_id and n.kind = 'hull number'
-  )
+  ),
+  page as (select * from named where $4::text is null or key > $4 order by key limit $5)`;
+
+/** What is where in each hull of the page: worked out once for all of them, not hull by hull. */
+const DETAILS = `
+  part_role as (
+    select t.part_id, t.role, sum(t.kg) as kg from derived.place_role t
+    where t.part_id in (select part_id from placed where owner in (select owner from page)) group by t.part_id, t.role
+  ),
+  in_part as (
+    select p.owner, p.part_id, p.role, sum(p.kg) as kg, sum(p.kg) / max(t.kg) as share,
+      json_agg(json_build_object('place', ${placeLabel('p.place_id', 'p.into_kind')}, 'kind', p.into_kind, 'id', p.place_id,
+        'role', p.role, 'kg', p.kg, 'share', p.share, 'basis', p.basis, 'firstAt', p.first_at, 'lastAt', p.last_at)
+        order by p.first_at, p.place_id)::jsonb as places
+    from placed p join part_role t on t.part_id = p.part_id and t.role = p.role
+    where p.owner in (select owner from page) group by p.owner, p.part_id, p.role
+  ),
+  details as (
+    select x.owner, json_agg(json_build_object('part', q.number, 'kind', q.kind, 'kg', x.kg, 'shareOfPart', x.share, 'places', x.places)
+      order by q.number) as parts
+    from (select owner, part_id, sum(kg) as kg, max(share) as share, jsonb_path_query_array(jsonb_agg(places order by role), '$[*][*]') as places
+      from in_part group by owner, part_id) x
+    join fact.part q on q.id = x.part_id group by x.owner
+  )`;
+
+/**
+ * SQL: hulls that hold some of lot `$1`, with their largest layer share at least `$2`, members below the floor too when
+ * `$3`, after the key `$4`, at most `$5` of them. A part that is in no hull stands for itself. In the order of the
+ * hull number.
+ *
+ * share: kg of the lot in a place / kg of all lots of the same role in that place.
+ */
+export const reachedHulls = (reach: string): string => `
+  with recursive ${MEMBERS}, reach as (${reach}), ${PLACED}, ${PAGE}, ${DETAILS}
   select n.key, n.hull,
     (select x.as_printed from fact.hull_number x where x.hull_id = n.hull_id and x.kind = 'HIN' order by x.recorded_at desc, x.id limit 1) as hin,
     n.kg, ${BASIS_OF_RANK}[n.weakest] as basis, n.share as "largestLayerShare", n.share_of_hull as "shareOfHull",
     n.first_at as "firstAt", n.last_at as "lastAt", n.trace,
-    case when n.hull_id is null then null else ${whereabouts('n.hull_id')} end as now,
-    coalesce((select json_agg(part order by part ->> 'part') from (
-      select json_build_object('part', q.number, 'kind', q.kind, 'kg', sum(p.kg),
-        'shareOfPart', max(p.role_kg / (select sum(t.kg) from derived.place_role t where t.part_id = q.id and t.role = p.role)),
-        'places', json_agg(json_build_object('place', ${placeLabel('p.place_id', 'p.into_kind')}, 'kind', p.into_kind, 'id', p.place_id,
-          'role', p.role, 'kg', p.kg, 'share', p.share, 'basis', p.basis, 'firstAt', p.first_at, 'lastAt', p.last_at)
-          order by p.first_at, p.place_id, p.role)) as part
-      from (select placed.*, sum(kg) over (partition by part_id, role) as role_kg from placed where placed.owner = n.owner) p
-      join fact.part q on q.id = p.part_id group by q.id, q.number, q.kind) parts), '[]') as parts
-  from named n where $4::text is null or n.key > $4
-  order by n.key`;
+    case when n.hull_id is null then null else ${whereabouts('n.hull_id')} end as now, coalesce(d.parts, '[]') as parts
+  from page n left join details d on d.owner = n.owner order by n.key`;

@@ -1,5 +1,5 @@
 import type { HullListItem, Whereabouts } from '@hull-record/contracts';
-import type { Child } from '../platform/dom.js';
+import { h, type Child } from '../platform/dom.js';
 import { empty, link } from '../platform/page.js';
 import { hrefOf } from '../platform/route.js';
 import type { Column } from '../platform/table.js';
@@ -24,7 +24,7 @@ const defects = ({ openDefects }: HullListItem): Child =>
 /** Hulls as lists show them. */
 export const HULL_COLUMNS: readonly Column<HullListItem>[] = [
   { head: 'Hull', cell: ({ number }) => hullLink(number), names: true, class: 'n' },
-  { head: 'HIN', cell: ({ hin }) => hin ?? 'not yet', class: 'n' },
+  { head: 'HIN', cell: ({ hin }) => (hin === null ? 'not yet' : h('span', { class: 'n' }, hin)) },
   { head: 'Model', cell: ({ modelName }) => modelName },
   { head: 'Begun', cell: ({ startedAt }) => day(startedAt) },
   { head: 'Layers made', cell: layers },

@@ -46,5 +46,5 @@ const place = ({ part, place: name, kind, kg, share, paths }: LotInHull['places'
     {},
     h('span', { class: 'n' }, part),
     ` ${kind} ${name}: ${kilograms(kg)}, ${percent(share)}`,
-    h('span', { class: 'soft' }, ' by ', joined(paths.map(pathWords), ' and ')),
+    h('span', { class: 'soft' }, ', ', joined(paths.map(pathWords), ' and ')),
   );

@@ -21,7 +21,7 @@ const SHAPES: Readonly<Record<Shape, () => readonly SVGElement[]>> = {
 export const shape = (kind: Shape): SVGElement =>
   s(
     'svg',
-    { class: `mark m-${kind.replace(' ', '-')}`, viewBox: '-11 -11 22 22', 'aria-hidden': 'true' },
+    { class: `shape m-${kind.replace(' ', '-')}`, viewBox: '-11 -11 22 22', 'aria-hidden': 'true' },
     SHAPES[kind](),
   );
 

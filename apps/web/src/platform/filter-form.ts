@@ -14,7 +14,7 @@ export const filterForm = (
   fields: readonly Field[],
   chosen: (values: Readonly<Record<string, string>>) => void,
 ): HTMLFormElement => {
-  const form = h('form', { class: 'filter' }, fields.map(labelled), h('button', { class: 'btn go' }, button));
+  const form = h('form', { class: 'filter' }, fields.map(labelled), h('button', { class: 'btn' }, button));
   form.addEventListener('submit', (event) => {
     event.preventDefault();
     chosen(Object.fromEntries(fields.map(({ name, control }) => [name, control.value.trim()])));
@@ -37,7 +37,7 @@ const labelled = ({ name, label, control, hint }: Field): Child => {
 
 /** A line to type into. */
 export const line = (value: string, attributes: Readonly<Record<string, string>> = {}): HTMLInputElement =>
-  h('input', { type: 'text', value, autocomplete: 'off', spellcheck: 'false', ...attributes });
+  h('input', { type: 'text', value, autocomplete: 'off', spellcheck: 'false', maxlength: '60', ...attributes });
 
 /** A choice; the first option stands for no choice. */
 export const choice = (

@@ -71,4 +71,11 @@ const softSpot: Mishap = (_demo, { number }, drafts) =>
     return { body: { ...others, spots: spots.map((spot, i) => (i === 2 ? { ...spot, value: '29' } : spot)) } };
   });
 
-const MISHAPS: Readonly<Record<number, Mishap>> = { 10: humid, 24: refused, 25: heldKit, 26: softSpot, 27: signedLate, 28: unread };
+const MISHAPS: Readonly<Record<number, Mishap>> = {
+  10: humid,
+  24: refused,
+  25: heldKit,
+  26: softSpot,
+  27: signedLate,
+  28: unread,
+};

@@ -18,7 +18,10 @@ const withSchedules = (model: DemoModel): readonly Draft[] => [
   draft(
     'registerModel',
     { name: `model ${model.code}`, at, by },
-    { code: model.code, name: model.name, skins: mutable(model.skins) },
+    {
+      ...{ code: model.code, name: model.name, skins: mutable(model.skins) },
+      requiredParts: ['hull molding', 'deck', 'stringer grid'],
+    },
   ),
   ...(Object.keys(RECIPES) as PartKind[]).flatMap((kind) => [schedule(model, kind), ...molds(model, kind)]),
 ];

@@ -27,7 +27,7 @@ export const randomOf = (text: string): Random => {
   };
 };
 
-/** Tommy Ettinger's mulberry32, a 32-bit generator in the public domain (from memory): good enough to invent a shop. */
+/** The 32-bit generator called mulberry32, in the public domain (from memory): good enough to invent a shop. */
 const mulberry32 = (seed: number): (() => number) => {
   let state = seed;
   return () => {

@@ -12,10 +12,11 @@ export class Composition {
    * everything downstream of what it corrected.
    */
   async follow(fact: Fact): Promise<void> {
+    const as = fact.wrote('correction').length > 0 ? 'alone' : 'one of many';
     const reach = await this.reachOf(fact);
     const places = fact.wrote('used').map((row) => String(row.values['into_id']));
     await composeTanks(fact.tx, [...newTankLots(fact), ...reach.tankLots], fact.id);
-    await refreshPlaces(fact.tx, [...places, ...reach.places]);
+    await refreshPlaces(fact.tx, [...places, ...reach.places], as);
   }
 
   /** What the corrections of a fact reach: tank lots to compose anew, and places to work out anew. */

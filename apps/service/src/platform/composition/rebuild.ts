@@ -4,7 +4,7 @@ import { composeTanks } from './compose-tanks.js';
 import { meetGenealogy } from './meet-genealogy.js';
 import { refreshPlaces } from './refresh-places.js';
 
-/** So many places at a time: each is locked until its transaction ends. */
+/** So many places at a time, for the memory of this process. */
 const PLACES_AT_ONCE = 500;
 
 /** What was worked out. */
@@ -28,7 +28,7 @@ export const rebuildDerived = (db: DataSource, plantId: string): Promise<Rebuilt
     if (last) await composeTanks(tx, tankLots, last.id);
     const places = await ids(tx, PLACES_OF_PLANT, plantId);
     for (let i = 0; i < places.length; i += PLACES_AT_ONCE)
-      await refreshPlaces(tx, places.slice(i, i + PLACES_AT_ONCE));
+      await refreshPlaces(tx, places.slice(i, i + PLACES_AT_ONCE), 'alone');
     return { tankLots: tankLots.length, places: places.length };
   });
 

@@ -32,12 +32,18 @@ const USED = `select u.into_id, u.lot_id, u.kg, u.basis, u.happened_at from fact
 /**
  * Works out anew what is in each of these layers, joints and repairs.
  *
- * Each place is locked first, in the order of its id: of two who add to one place at once, the second sees the first.
+ * One of many locks each place first, in the order of its id: of two who add to one place at once, the second sees the
+ * first. Who has the genealogy alone needs no such locks, and for the many places a correction can reach the server
+ * would run out of them.
  */
-export const refreshPlaces = async (tx: EntityManager, places: readonly string[]): Promise<void> => {
+export const refreshPlaces = async (
+  tx: EntityManager,
+  places: readonly string[],
+  as: 'one of many' | 'alone',
+): Promise<void> => {
   if (places.length === 0) return;
   const ids = [...new Set(places)].sort();
-  for (const id of ids) await tx.query('select pg_advisory_xact_lock(hashtextextended($1, 2))', [id]);
+  if (as === 'one of many') await lockPlaces(tx, ids);
   const standingPlaces = await tx.query<Place[]>(PLACES, [ids]);
   const used = await tx.query<UsedRow[]>(USED, [ids]);
   const composition = await compositionsOf(tx, used);
@@ -47,6 +53,10 @@ export const refreshPlaces = async (tx: EntityManager, places: readonly string[]
     const amounts = used.filter((row) => row.into_id === place.place_id).map((row) => toAmount(row, composition));
     await keepPlace(tx, place, amounts);
   }
+};
+
+const lockPlaces = async (tx: EntityManager, ids: readonly string[]): Promise<void> => {
+  for (const id of ids) await tx.query('select pg_advisory_xact_lock(hashtextextended($1, 2))', [id]);
 };
 
 const compositionsOf = async (

@@ -1,7 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import type { Envelope } from '@hull-record/contracts';
-import { now } from '../clock.js';
 import { Composition } from '../composition/composition.js';
 import { meetGenealogy, type GenealogyLock } from '../composition/meet-genealogy.js';
 import { ClientIdReused, InvalidRequest } from '../refusals.js';
@@ -9,6 +8,7 @@ import { findAuthor } from './author.js';
 import { canonical, digestOf } from './digest.js';
 import { type Author, Fact } from './fact.js';
 import { JournalEntity } from './journal.entity.js';
+import { assertNotAhead } from './not-ahead.js';
 import { meetGate, type Gate } from './gate.js';
 import { unkeptText } from './unkept-text.js';
 
@@ -34,9 +34,6 @@ export interface RecordOptions<B> {
 /** Format of journal entries; raised when their content changes shape. */
 const ENTRY_FORMAT = 1;
 
-/** A device's clock may run ahead by this much, ms. */
-const CLOCK_TOLERANCE_MS = 10 * 60_000;
-
 /**
  * The one path that records a fact: its rows, what follows from them, and its journal entry, in one transaction.
  *
@@ -58,7 +55,7 @@ export class RecordFact {
   ): Promise<Receipt<R>> {
     // An id is a number however it is written; the database gives it back in small letters.
     const body = { ...given, id: given.id.toLowerCase() };
-    assertNotAhead(body.happenedAt);
+    assertNotAhead(body.happenedAt, '/happenedAt');
     assertKept(body);
     const journalled = options.journalled?.(body) ?? body;
     return this.db.transaction(async (tx) => {
@@ -75,12 +72,6 @@ export class RecordFact {
     });
   }
 }
-
-const assertNotAhead = (happenedAt: string): void => {
-  if (Date.parse(happenedAt) > now().getTime() + CLOCK_TOLERANCE_MS) {
-    throw new InvalidRequest([{ pointer: '/happenedAt', detail: 'lies in the future: check the clock of the device' }]);
-  }
-};
 
 const assertKept = (body: Envelope): void => {
   const unkept = unkeptText(body);

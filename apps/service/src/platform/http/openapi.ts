@@ -1,5 +1,6 @@
 import type { INestApplication } from '@nestjs/common';
 import { DocumentBuilder, type OpenAPIObject, SwaggerModule } from '@nestjs/swagger';
+import { EXAMPLES, type Route, routes } from '@hull-record/contracts';
 import { z } from 'zod';
 
 const ABOUT =
@@ -21,12 +22,22 @@ const toOpenApi = (schema: unknown): { schema: unknown; components: Record<strin
 };
 
 /** The OpenAPI document, made from the route table and the schemas in contracts. */
-export const openApiDocument = (app: INestApplication): OpenAPIObject =>
-  SwaggerModule.createDocument(
-    app,
-    new DocumentBuilder().setTitle('Hull Record').setDescription(ABOUT).setVersion('1').build(),
-    { standardSchemaConverter: toOpenApi, autoTagControllers: false },
-  );
+export const openApiDocument = (app: INestApplication): OpenAPIObject => {
+  const about = new DocumentBuilder().setTitle('Hull Record').setDescription(ABOUT).setVersion('1').build();
+  const options = { standardSchemaConverter: toOpenApi, autoTagControllers: false };
+  const document = SwaggerModule.createDocument(app, about, options);
+  for (const [name, example] of Object.entries(EXAMPLES))
+    putExample(document, routes[name as keyof typeof routes], example);
+  return document;
+};
+
+/** Shows an example request where the document describes the body. */
+const putExample = (document: OpenAPIObject, route: Route, example: object): void => {
+  const path = document.paths[route.path.replace(/:(\w+)/g, '{$1}')];
+  const body = path?.[route.method === 'GET' ? 'get' : 'post']?.requestBody;
+  const json = body && 'content' in body ? body.content['application/json'] : undefined;
+  if (json) json.example = example;
+};
 
 /** Serves the document at /api/openapi.json and a page to read it at /api/docs. */
 export const serveApiPage = (app: INestApplication): void => {

@@ -6,11 +6,17 @@ import { standing } from '../facts/standing.js';
 import { isOpenDefect, isOpenReading } from './open.js';
 
 const PARTS = `parts as (
-  select p.id, p.number, p.schedule_id from fact.joint j join fact.part p on p.id = j.part_id
+  select p.id, p.number, p.kind, p.schedule_id from fact.joint j join fact.part p on p.id = j.part_id
   where j.hull_id = $1 and ${standing('j')})`;
 
+const PARTS_MISSING = `
+  select 'part-missing' as rule, null::text as part, null::text as layer, h.id as about,
+    'No ' || required.kind || ' is joined to the hull.' as detail, 0 as place
+  from fact.hull h join fact.model m on m.id = h.model_id, unnest(m.required_parts) as required(kind)
+  where h.id = $1 and not exists (select from parts p where p.kind = required.kind)`;
+
 const LAYERS_MISSING = `
-  select 'layer-missing' as rule, p.number as part, y.code as layer, null::uuid as about, 'Layer ' || y.name || ' is not made.' as detail, y.position as place
+  select 'layer-missing', p.number, y.code, null::uuid, 'Layer ' || y.name || ' is not made.', y.position
   from parts p join fact.schedule_layer y on y.schedule_id = p.schedule_id
   where not exists (select from fact.layer_record r where r.part_id = p.id and r.schedule_layer_id = y.id and ${standing('r')})`;
 
@@ -60,7 +66,7 @@ const LOTS_HELD = `
 
 const ALL = `with ${PARTS}, ${MADE}
   select rule, part, layer, about, detail from (
-    ${[LAYERS_MISSING, UNSIGNED, READINGS_MISSING, READINGS_OUTSIDE, DEFECTS_OPEN, NONCONFORMITIES_OPEN, LOTS_HELD].join(' union all ')}
+    ${[PARTS_MISSING, LAYERS_MISSING, UNSIGNED, READINGS_MISSING, READINGS_OUTSIDE, DEFECTS_OPEN, NONCONFORMITIES_OPEN, LOTS_HELD].join(' union all ')}
   ) found order by part nulls last, place, rule, detail, about`;
 
 /** Everything that stands in the way of releasing a hull; nothing when it may be released. */

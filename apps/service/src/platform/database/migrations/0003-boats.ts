@@ -21,6 +21,7 @@ const MODEL = `
     code text not null,
     name text not null,
     skins jsonb not null,
+    required_parts text[] not null,
     constraint model_code_once unique (plant_id, code)
   );
   create table fact.schedule (${FACT_COLUMNS},

@@ -1,0 +1,37 @@
+import { TRANSOM_GAP_MM, type MapPoint, type Skin } from '../trade.js';
+
+/** The board a map is drawn on: its size in millimetres, and where a point of the map lies on it, from the upper left. */
+export interface Frame {
+  readonly width: number;
+  readonly height: number;
+  readonly bowLeft: boolean;
+  readonly seenFrom: string;
+  readonly at: (point: MapPoint) => MapPoint;
+}
+
+/** Room left around the skin, mm. */
+const MARGIN_MM = 250;
+
+const SEEN_FROM: Readonly<Record<string, string>> = {
+  'hull molding': 'outside, from below',
+  liner: 'inside, from above',
+  'stringer grid': 'inside, from above',
+};
+
+/**
+ * The frame of a part's map. Port is always up, as on the printed map: a hull molding is seen from below, so its bow is
+ * on the left; a deck is seen from above, and its bow is on the right.
+ */
+export const frameOf = (kind: string, skin: Skin): Frame => {
+  const half = Math.max(...skin.stations.map(({ edgeGirthMm }) => edgeGirthMm), skin.transom?.halfWidthMm ?? 0);
+  const aft = skin.transom === undefined ? 0 : TRANSOM_GAP_MM + skin.transom.heightMm;
+  const seenFrom = SEEN_FROM[kind] ?? 'outside, from above';
+  const bowLeft = seenFrom === 'outside, from below';
+  return {
+    width: aft + skin.lengthMm + 2 * MARGIN_MM,
+    height: 2 * (half + MARGIN_MM),
+    bowLeft,
+    seenFrom,
+    at: ({ x, y }) => ({ x: MARGIN_MM + (bowLeft ? skin.lengthMm - x : x + aft), y: half + MARGIN_MM - y }),
+  };
+};

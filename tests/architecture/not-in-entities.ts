@@ -1,0 +1,26 @@
+/** What the migrated database has and entities cannot express, each with the reason. The tests compare both ways. */
+
+/** Columns without a property. */
+export const COLUMNS_WITHOUT_PROPERTY: Readonly<Record<string, string>> = {
+  'fact.journal.transaction xid8 not null':
+    'the mapper has no xid8, and nobody but the database may say in which transaction a fact was recorded',
+};
+
+/** Columns that the database fills in. */
+export const FILLED_IN_BY_DATABASE: Readonly<Record<string, string>> = {
+  'fact.journal.position identity always': 'order of insertion, which no writer may choose',
+  'fact.journal.transaction default pg_current_xact_id()': 'the transaction that records the fact',
+};
+
+/** Tables whose key, as the mapper knows it, is no primary key of the database. */
+export const KEYS_OF_MAPPER_ALONE: Readonly<Record<string, string>> = {
+  'derived.lot_composition': 'its key has a source that may be null (the remainder): unique nulls not distinct',
+  'derived.place_source': 'its key has a source that may be null (the remainder): unique nulls not distinct',
+};
+
+/** Tables of facts that do not carry the header of a fact. */
+export const WITHOUT_HEADER: Readonly<Record<string, string>> = {
+  client_id: 'is written before the fact is: it says whether there is one',
+  journal: 'is the header',
+  plant: 'is what the header refers to',
+};

@@ -1,0 +1,157 @@
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { setTimeout as wait } from 'node:timers/promises';
+import type { HullLots, HullPage, HullView, ReachedHull } from '@hull-record/contracts';
+import { DemoPlant } from '../../apps/service/src/demo/demo-plant.js';
+import { BAD_LOT, planDemo } from '../../apps/service/src/demo/plan/plan.js';
+import { DemoProgress } from '../../apps/service/src/platform/demo-progress.js';
+import { searchHulls } from '../support/compare-search.js';
+import { countFacts } from '../support/count-facts.js';
+import { startService, type RunningService } from '../support/service.js';
+import { Shop } from '../support/shop.js';
+import { readFacts, toNumber, walkHullsWith } from '../support/walk/index.js';
+
+const steps = planDemo();
+const said: string[] = [];
+let service: RunningService;
+let shop: Shop;
+let recordedAtStop = 0;
+
+/** Loads a part of the demo, stops in the middle, and loads the rest: as when the service was stopped meanwhile. */
+beforeAll(async () => {
+  service = await startService();
+  shop = new Shop(service);
+  const demo = service.get(DemoPlant);
+  const begun = demo.load(() => {});
+  while (service.get(DemoProgress).now.done < 200) await wait(5);
+  demo.stop();
+  await begun;
+  recordedAtStop = (await recordedIds()).length;
+  await demo.load((line) => said.push(line));
+}, 240_000);
+afterAll(() => service.close());
+
+const recordedIds = async (): Promise<string[]> =>
+  (await service.asOwner<{ id: string }>("select id from fact.journal where kind <> 'plant opened'")).map(
+    ({ id }) => id,
+  );
+
+const hulls = async (): Promise<HullPage['items']> =>
+  ((await shop.get('/api/hulls?limit=100')).body as unknown as HullPage).items;
+
+const hull = async (number: string): Promise<HullView> =>
+  (await shop.get(`/api/hulls/${number}`)).body as unknown as HullView;
+
+const obstacles = async (): Promise<readonly (HullView['release'] & { readonly number: string })[]> =>
+  Promise.all((await hulls()).map(async ({ number }) => ({ number, ...(await hull(number)).release })));
+
+describe('the demo plant', () => {
+  it('was stopped after some facts, went on where it was, and holds exactly the facts of its plan', async () => {
+    expect(recordedAtStop).toBeGreaterThanOrEqual(200);
+    expect(recordedAtStop).toBeLessThan(steps.length / 2);
+    expect(new Set(await recordedIds())).toEqual(new Set(steps.map(({ body }) => body.id)));
+    expect(service.get(DemoProgress).now).toEqual({ state: 'loaded', done: steps.length, total: steps.length });
+    expect(said.at(-1)).toContain(`${service.url}/#/lots/${BAD_LOT}`);
+  });
+
+  it('records nothing more when it is loaded again', async () => {
+    const before = await countFacts(service);
+    const lines: string[] = [];
+    await service.get(DemoPlant).load((line) => lines.push(line));
+    expect(await countFacts(service)).toEqual(before);
+    expect(lines).toEqual([]);
+    expect(service.get(DemoProgress).now.state).toBe('loaded');
+  });
+
+  it('has two models, thirty hulls, and a tank that was filled over its heels', async () => {
+    const built = await hulls();
+    expect(built).toHaveLength(30);
+    expect(new Set(built.map(({ model }) => model))).toEqual(new Set(['TS86', 'TS62']));
+    const [fills] = await service.asOwner<{ fills: number; over_heel: number }>(`
+      select count(*)::int as fills, count(*) filter (where exists (
+        select from fact.lot_input i join fact.lot h on h.root = i.input_id
+        where i.lot_id = l.root and h.tank_id = l.tank_id and h.fill_number = l.fill_number - 1))::int as over_heel
+      from fact.lot l join fact.tank t on t.id = l.tank_id where t.code = 'T1'`);
+    expect(fills?.fills).toBeGreaterThanOrEqual(12);
+    expect(fills?.over_heel).toBe((fills?.fills ?? 0) - 1);
+  });
+
+  it.each([BAD_LOT, 'VE-04', 'VE-05', 'PE-02', 'CAT-M-02', 'MAT-300-02', 'PST-D-01'])(
+    'answers for lot %s as a walk over the bare facts does',
+    async (code) => {
+      const facts = await readFacts((sql) => service.asOwner(sql));
+      const [lot] = await service.asOwner<{ id: string }>(`select root as id from fact.lot where code = '${code}'`);
+      const numbers = new Map((await hulls()).map(({ id, number }) => [id, number]));
+      const walked = walkHullsWith(lot?.id ?? '', facts, { floor: 1e-9 }).filter(({ trace }) => !trace);
+      const found = new Map(
+        (await searchHulls(shop, code)).flatMap((each) => (each.hull ? [[each.hull, each]] : [])) as [
+          string,
+          ReachedHull,
+        ][],
+      );
+      expect([...found.keys()].sort()).toEqual(walked.map((each) => numbers.get(each.hull)).sort());
+      for (const each of walked) {
+        const answer = found.get(numbers.get(each.hull) ?? '');
+        expect(relative(answer?.kg, toNumber(each.kg))).toBeLessThanOrEqual(1e-9);
+        expect(relative(answer?.largestLayerShare, toNumber(each.placeShare))).toBeLessThanOrEqual(1e-9);
+      }
+      expect(walked.length).toBeGreaterThan(0);
+    },
+    60_000,
+  );
+
+  it('has the bad lot in one run of hulls in large share, and in many later ones in small share', async () => {
+    const shares = (await searchHulls(shop, BAD_LOT)).flatMap(({ hull, largestLayerShare }) =>
+      hull ? [largestLayerShare ?? 0] : [],
+    );
+    expect(shares.filter((share) => share > 0.3).length).toBeGreaterThanOrEqual(4);
+    expect(shares.filter((share) => share < 0.01).length).toBeGreaterThanOrEqual(10);
+  });
+
+  it('had three delivered hulls come back with blisters over a skin coat that holds the bad lot', async () => {
+    const blistered = (await obstacles()).filter(
+      ({ releasedAt, inTheWay }) => releasedAt !== null && inTheWay.length > 0,
+    );
+    expect(blistered.map(({ inTheWay }) => inTheWay.map(({ rule, layer }) => `${rule} ${layer}`))).toEqual(
+      blistered.map(() => ['defect-open H2']),
+    );
+    expect(blistered).toHaveLength(3);
+    for (const { number } of blistered) {
+      const { lots } = (await shop.get(`/api/hulls/${number}/lots`)).body as unknown as HullLots;
+      const skin = lots.find(({ lot }) => lot === BAD_LOT)?.places.find(({ place }) => place === 'H2');
+      expect(skin?.share).toBeGreaterThan(0.3);
+      expect((await hull(number)).life.some(({ what }) => what === 'at dealer')).toBe(true);
+    }
+  });
+
+  it('released and delivered some twenty hulls with nothing in the way, and says for others what is', async () => {
+    const all = await obstacles();
+    expect(
+      all.filter(({ releasedAt, inTheWay }) => releasedAt !== null && inTheWay.length === 0).length,
+    ).toBeGreaterThanOrEqual(17);
+    const rules = new Set(
+      all.filter(({ releasedAt }) => releasedAt === null).flatMap(({ inTheWay }) => inTheWay.map(({ rule }) => rule)),
+    );
+    const named = [
+      'part-missing',
+      'layer-missing',
+      'hold-point-unsigned',
+      'reading-missing',
+      'reading-outside',
+      'defect-open',
+      'nonconformity-open',
+      'lot-held',
+    ];
+    expect([...rules].sort()).toEqual(named.sort());
+  });
+
+  it('keeps both versions of the two facts that were corrected', async () => {
+    for (const { body } of steps.filter(({ act }) => act === 'correct')) {
+      const answer = await shop.get(`/api/facts/${String(body['corrects'])}/versions`);
+      expect(answer.body).toMatchObject({
+        versions: [{ correctedBecause: body['reason'] }, { correctedBecause: null }],
+      });
+    }
+  });
+});
+
+const relative = (found: number | null | undefined, exact: number): number => Math.abs((found ?? 0) - exact) / exact;

@@ -1,0 +1,48 @@
+import chromium from '@sparticuz/chromium';
+import { execFileSync } from 'node:child_process';
+import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+import { chromium as driver, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
+
+/** The folder of the web app, to start a service with. */
+export const WEB_DIR = fileURLToPath(new URL('../../apps/web', import.meta.url));
+
+/** Compiles the web app where it is older than its sources. */
+export const buildWeb = (): void => {
+  const tsc = createRequire(import.meta.url).resolve('typescript/bin/tsc');
+  execFileSync(process.execPath, [tsc, '-b', WEB_DIR], { stdio: 'inherit' });
+};
+
+/** In one process, Chromium ends with its first closed context: fit for a function that runs once, not for a suite. */
+const ONE_PROCESS = ['--single-process', '--no-zygote'];
+/** These take away protections that the page is tried under. */
+const LAX = ['--disable-web-security', '--allow-running-insecure-content'];
+
+/** Starts the Chromium that npm brought, or the one that CHROMIUM_PATH names. */
+export const startBrowser = async (): Promise<Browser> =>
+  driver.launch({
+    executablePath: process.env['CHROMIUM_PATH'] ?? (await chromium.executablePath()),
+    args: chromium.args.filter((arg) => ![...ONE_PROCESS, ...LAX].includes(arg)),
+    headless: true,
+  });
+
+/** A page of its own, with everything it complained of: errors, what it wrote to the console, refused resources. */
+export interface Watched {
+  readonly page: Page;
+  readonly complaints: readonly string[];
+  readonly close: () => Promise<void>;
+}
+
+export const openPage = async (browser: Browser, options: BrowserContextOptions = {}): Promise<Watched> => {
+  const context = await browser.newContext({ timezoneId: 'America/New_York', ...options });
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type())) complaints.push(message.text());
+  });
+  page.on('pageerror', (error) => complaints.push(error.message));
+  await page.addInitScript(
+    "document.addEventListener('securitypolicyviolation', (e) => console.error('CSP refused ' + e.violatedDirective + ' ' + e.blockedURI))",
+  );
+  return { page, complaints, close: () => context.close() };
+};
