@@ -174,8 +174,8 @@ describe('the page of a lot', () => {
     await open('#/lots/T1-2');
     await rowsOf('Mass fractions of received lots').first().waitFor();
     expect(await rowsOf('Mass fractions of received lots').allInnerTexts()).toEqual([
-      expect.stringMatching(/R-BAD\s+resin\s+17.5 %/),
       expect.stringMatching(/R-GOOD\s+resin\s+82.5 %/),
+      expect.stringMatching(/R-BAD\s+resin\s+17.5 %/),
     ]);
     expect(await rowsOf('Lots put into this one').count()).toBe(2);
     await close();

@@ -52,7 +52,7 @@ describe('a photo of a defect', () => {
     expect(original.includes('Somebody Private')).toBe(true);
     expect((await sharp(original).metadata()).exif).toBeDefined();
     const { status, body } = await add(original);
-    expect([status, body.result]).toEqual([201, { originalSha256: sha256(original), width: 60, height: 40 }]);
+    expect([status, body.result]).toEqual([201, { originalSha256: sha256(original), width: 40, height: 60 }]);
     const file = await readFile(join(service.dataDir, 'photos', sha256(original).slice(0, 2), sha256(original)));
     expect(file.equals(original)).toBe(true);
     const { headers, bytes } = await shown(body.id);

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { PartView, ReadingView } from '@hull-record/contracts';
+import type { HullView, PartView, ReadingView } from '@hull-record/contracts';
 import { startService, type RunningService } from '../support/service.js';
 import { PORT_SIDE, Shop, type Answer, type Fields } from '../support/shop.js';
 
@@ -151,6 +151,33 @@ describe('many readings', () => {
     expect(await numbers()).toEqual([1, 2]);
     expect(await numbers()).toEqual([3, 4]);
     expect(await numbers({ what: 'thickness' })).toEqual([1, 2]);
+  });
+
+  it('stands in the way of release until its spot is reworked and read again inside', async () => {
+    const { hull, layer } = await gelCoat();
+    const [low] = judged(
+      await read(layer, [
+        { lastWet: 14, nextDry: 16 },
+        { lastWet: 18, nextDry: 20 },
+      ]),
+    );
+    const outside = async (): Promise<number> => {
+      const { release } = await shop.read<HullView>(`/api/hulls/${hull}`);
+      return release.inTheWay.filter(({ rule }) => rule === 'reading-outside').length;
+    };
+    expect(await outside()).toBe(1);
+    await shop.dispose('reading', String(low?.id), 'rework');
+    expect(await outside()).toBe(1);
+    const again = judged(await read(layer, [{ lastWet: 16, nextDry: 18, readsAgain: low?.id }]));
+    expect(again).toMatchObject([{ spot: 1, verdict: 'inside' }]);
+    expect(await outside()).toBe(0);
+  });
+
+  it('that is read again must be one of that kind in that layer', async () => {
+    const { layer } = await gelCoat();
+    const other = judged(await read((await gelCoat()).layer, [{ value: 18 }]))[0];
+    const answer = await read(layer, [{ value: 18, readsAgain: other?.id }]);
+    expect(answer).toMatchObject({ status: 400, body: { errors: [{ pointer: '/spots/0/readsAgain' }] } });
   });
 
   it('never share a number, also when eight calls come at once', async () => {

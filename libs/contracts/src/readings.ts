@@ -11,6 +11,7 @@ export const Spot = z
     lastWet: Decimal.optional(),
     nextDry: Decimal.optional(),
     place: Place.optional(),
+    readsAgain: z.uuid().optional().describe('id of the reading whose spot is read again, after it was reworked'),
   })
   .refine((spot) => (spot.value === undefined) !== (spot.lastWet === undefined), {
     path: ['value'],

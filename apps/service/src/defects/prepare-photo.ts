@@ -19,6 +19,7 @@ export class NotAPhoto extends Refusal {
 
 export interface PreparedPhoto {
   readonly type: string;
+  /** Upright, px. */
   readonly width: number;
   readonly height: number;
   /** JPEG without any metadata, upright, at most 2400 px on its longest side. */
@@ -33,7 +34,7 @@ export interface PreparedPhoto {
 export const preparePhoto = async (original: Buffer): Promise<PreparedPhoto> => {
   try {
     const picture = sharp(original, { limitInputPixels: PIXELS_AT_MOST, failOn: 'error' });
-    const { format, width, height } = await picture.metadata();
+    const { format, autoOrient } = await picture.metadata();
     const type = TYPES[format];
     if (type === undefined) throw new NotAPhoto(`A photo cannot be ${format}.`);
     const shown = await picture
@@ -41,7 +42,7 @@ export const preparePhoto = async (original: Buffer): Promise<PreparedPhoto> => 
       .resize(SHOWN_SIDE, SHOWN_SIDE, { fit: 'inside', withoutEnlargement: true })
       .jpeg({ quality: 85 })
       .toBuffer();
-    return { type, width, height, shown };
+    return { type, width: autoOrient.width, height: autoOrient.height, shown };
   } catch (error) {
     if (error instanceof NotAPhoto) throw error;
     throw new NotAPhoto('The file is not a photo that can be read.');

@@ -1,13 +1,13 @@
 import { Injectable } from '@nestjs/common';
 import type { TakeReadings as Request } from '@hull-record/contracts';
 import type { Fact } from '../platform/facts/fact.js';
-import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { findStanding } from '../platform/lookups/find-standing.js';
 import { InvalidRequest } from '../platform/refusals.js';
 import { findRule } from './find-rule.js';
 import { judgeOne, type JudgedReading } from './judge-one.js';
+import { numberSpots } from './number-spots.js';
 import { ReadingEntity } from './reading.entity.js';
 import { placeProblems } from './place-problems.js';
 import { gaugeWarnings, unitProblem } from './unit-problem.js';
@@ -35,7 +35,7 @@ export class TakeReadings {
           ? null
           : await findByCode(fact.tx, 'equipment', plantId, request.equipment, '/equipment');
       const rule = await findRule(fact.tx, of, about.root, request.what);
-      const first = await nextSpot(fact, about.root, request.what);
+      const numbers = await numberSpots(fact, about.root, request);
       const judged = request.spots.map((spot) => judgeOne(spot, request.unit, rule));
       const ids = await fact.insertMany(
         ReadingEntity,
@@ -43,7 +43,7 @@ export class TakeReadings {
           ofKind: of,
           ofId: about.root,
           what: request.what,
-          spot: first + i,
+          spot: numbers[i] as number,
           ...reading,
           unit: request.unit,
           place: request.spots[i]?.place ?? null,
@@ -53,7 +53,7 @@ export class TakeReadings {
           rule,
         })),
       );
-      return summary(judged, ids, first, gaugeWarnings(request));
+      return summary(judged, ids, numbers, gaugeWarnings(request));
     });
   }
 }
@@ -66,27 +66,17 @@ const assertFits = async (fact: Fact, request: Request, partId: string): Promise
 const summary = (
   judged: readonly JudgedReading[],
   ids: readonly string[],
-  first: number,
+  numbers: readonly number[],
   warnings: readonly string[],
 ): TakenReadings => ({
   inside: judged.filter(({ verdict }) => verdict.verdict === 'inside').length,
   outside: judged.filter(({ verdict }) => verdict.verdict === 'outside').length,
   spots: judged.map(({ verdict }, i) => ({
     id: ids[i] as string,
-    spot: first + i,
+    spot: numbers[i] as number,
     verdict: verdict.verdict,
     side: verdict.side ?? null,
     note: verdict.note ?? null,
   })),
   warnings,
 });
-
-/** Spots of one kind count on through a layer, also over several calls; two at once wait for each other. */
-const nextSpot = async (fact: Fact, ofId: string, what: string): Promise<number> => {
-  await fact.tx.query('select pg_advisory_xact_lock(hashtextextended($1, 4))', [`${ofId}/${what}`]);
-  const [row] = await fact.tx.query<{ next: number }[]>(
-    `select coalesce(max(g.spot), 0) + 1 as next from fact.reading g where g.of_id = $1 and g.what = $2 and ${standing('g')}`,
-    [ofId, what],
-  );
-  return row?.next ?? 1;
-};

@@ -23,7 +23,7 @@ export const inputs = ({ inputs: rows }: LotView): Child =>
         ),
       );
 
-/** The received lots in a lot, whatever way they took. */
+/** The received lots in a lot, whatever way they took, the largest first. */
 export const composition = ({ origin, composition: rows }: LotView): Child =>
   origin === 'received'
     ? null
@@ -41,7 +41,7 @@ export const composition = ({ origin, composition: rows }: LotView): Child =>
             { head: 'Role', cell: ({ role }) => role },
             { head: 'Fraction', cell: ({ fraction }) => percent(fraction), class: 'r' },
           ],
-          rows,
+          [...rows].sort((a, b) => b.fraction - a.fraction),
         ),
         h('p', { class: 'note soft' }, 'Assumes a well-mixed tank. The fractions add up to 100 %.'),
       );
