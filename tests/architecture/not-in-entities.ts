@@ -24,3 +24,14 @@ export const WITHOUT_HEADER: Readonly<Record<string, string>> = {
   journal: 'is the header',
   plant: 'is what the header refers to',
 };
+
+/** Unique rules that no request can break, because whoever writes sees to it; the others are refusals with a name. */
+export const KEPT_BY_THE_WRITER: Readonly<Record<string, string>> = {
+  defect_number_once: 'numbers are given under a lock',
+  repair_number_once: 'numbers are given under a lock',
+  journal_position_once: 'the database counts',
+  layer_record_makers: 'repeats the primary key, for signatures to refer to',
+  repair_makers: 'repeats the primary key, for acceptances to refer to',
+  plant_code_once: 'the plant is opened under an id made of its code',
+  schedule_layer_position_once: 'positions are counted where the layers are written',
+};

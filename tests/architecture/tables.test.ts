@@ -1,11 +1,13 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { readFileSync, writeFileSync } from 'node:fs';
-import type { EntityMetadata } from 'typeorm';
+import { type EntityMetadata, QueryFailedError } from 'typeorm';
+import { fromDatabase } from '../../apps/service/src/platform/http/database-refusals.js';
 import { startService, type RunningService } from '../support/service.js';
 import { columnsOf, constraintsOf, filledInOf, primaryKeysOf, tablesOf, type Ask } from './catalog.js';
 import {
   COLUMNS_WITHOUT_PROPERTY,
   FILLED_IN_BY_DATABASE,
+  KEPT_BY_THE_WRITER,
   KEYS_OF_MAPPER_ALONE,
   WITHOUT_HEADER,
 } from './not-in-entities.js';
@@ -95,4 +97,16 @@ describe('tables of facts', () => {
     expect(tables.filter((table) => !refer(table, 'plant_id') || !refer(table, 'entry_id'))).toEqual([]);
     expect(tables.length).toBeGreaterThan(20);
   });
+
+  it('answer a unique rule that a request can break with a refusal of its own, never as an error of the service', async () => {
+    const unique = (await constraintsOf(ask))
+      .filter((line) => line.startsWith('fact.') && /: (UNIQUE|CREATE UNIQUE)/.test(line))
+      .map((line) => line.replace(/^\S+ (\S+): .*$/, '$1'));
+    const unanswered = unique.filter((constraint) => fromDatabase(violationOf(constraint)) === undefined);
+    expect(unanswered.sort()).toEqual(names(KEPT_BY_THE_WRITER).sort());
+    expect(unique.length).toBeGreaterThan(20);
+  });
 });
+
+const violationOf = (constraint: string): QueryFailedError =>
+  new QueryFailedError('insert', [], Object.assign(new Error(), { code: '23505', constraint }));

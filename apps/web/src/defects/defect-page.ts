@@ -8,7 +8,7 @@ import { readDefect, suspectsOf } from '../platform/calls.js';
 import { defectMark } from '../marks/defect-mark.js';
 import { hullLink } from '../hulls/hull-list.js';
 import { lotLink } from '../lots/lot-list.js';
-import { pathWords } from '../lots/path-words.js';
+import { pathsWords } from '../lots/path-words.js';
 import { defectKind, placeWords, sizeWords } from './defect-words.js';
 
 /** One defect: the lots in its layer and place, and the other hulls that hold each of them. */
@@ -67,9 +67,7 @@ const COLUMNS: readonly Column<Suspect>[] = [
       h(
         'ul',
         { class: 'plain' },
-        places.map(({ place, kind, paths }) =>
-          h('li', {}, `${kind} ${place}: `, joined(paths.map(pathWords), ' and ')),
-        ),
+        places.map(({ place, kind, paths }) => h('li', {}, `${kind} ${place}: `, pathsWords(paths))),
       ),
   },
   { head: 'Other hulls that hold it', cell: others },

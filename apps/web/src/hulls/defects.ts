@@ -30,7 +30,7 @@ const COLUMNS: readonly Column<DefectView>[] = [
   { head: 'Place', cell: (defect) => placeWords(defect) },
   { head: 'Found', cell: ({ happenedAt, by }) => [day(happenedAt), `, ${by}`] },
   { head: 'Outcome', cell: outcome },
-  { head: 'Lots', cell: ({ id, mark }) => link(hrefOf(['defects', id]), `lots at ${mark}`) },
+  { head: 'Lots', cell: ({ id, mark }) => link(hrefOf(['defects', id]), `lots at ${mark}`), class: 'nb' },
 ];
 
 const note = ({ note: words, photos }: DefectView): Child => [

@@ -80,7 +80,7 @@ const spot = (defect: DefectView, { at, width, height }: Frame, row: () => HTMLE
     'button',
     { type: 'button', class: 'spot', 'aria-label': name, title: name },
     defectRing(defect.state),
-    defect.mark,
+    h('span', {}, defect.mark),
   );
   button.style.left = `${(100 * x) / width}%`;
   button.style.top = `${(100 * y) / height}%`;

@@ -1,13 +1,15 @@
 import type { LotInHull } from '@hull-record/contracts';
-import { h, joined, type Child } from '../platform/dom.js';
+import { h, type Child } from '../platform/dom.js';
 import { empty, section } from '../platform/page.js';
+import { folded } from '../platform/folded.js';
 import { region } from '../platform/region.js';
 import { table, type Column } from '../platform/table.js';
 import { kilograms, percent } from '../platform/words.js';
 import { lotsOfHull } from '../platform/calls.js';
 import { lotState } from '../marks/mark.js';
 import { lotLink } from '../lots/lot-list.js';
-import { pathWords } from '../lots/path-words.js';
+import { placeName } from '../lots/place-name.js';
+import { pathsWords } from '../lots/path-words.js';
 
 /** The received lots in a hull, with where and by which way each came there. */
 export const lotsIn = (number: string): HTMLElement =>
@@ -37,14 +39,11 @@ const COLUMNS: readonly Column<LotInHull>[] = [
   { head: 'In all', cell: ({ kg }) => kilograms(kg), class: 'r' },
   { head: 'Basis', cell: ({ basis }) => basis },
   { head: 'Largest layer share', cell: ({ largestLayerShare }) => percent(largestLayerShare), class: 'r' },
-  { head: 'Where, and by which way', cell: ({ places }) => h('ul', { class: 'plain' }, places.map(place)) },
+  { head: 'Where, and by which way', cell: ({ places }) => folded(places.map(place), 3, 'places') },
 ];
 
-const place = ({ part, place: name, kind, kg, share, paths }: LotInHull['places'][number]): Child =>
-  h(
-    'li',
-    {},
-    h('span', { class: 'n' }, part),
-    ` ${kind} ${name}: ${kilograms(kg)}, ${percent(share)}`,
-    h('span', { class: 'soft' }, ', ', joined(paths.map(pathWords), ' and ')),
-  );
+const place = ({ part, place: name, kind, kg, share, paths }: LotInHull['places'][number]): Child => [
+  h('span', { class: 'n' }, part),
+  ` ${kind === 'layer' ? 'layer ' : ''}${placeName(kind, name)}: ${kilograms(kg)}, ${percent(share)}, `,
+  h('span', { class: 'soft' }, pathsWords(paths)),
+];

@@ -26,13 +26,31 @@ const group = (readings: readonly ReadingView[]): Child => {
   const by = [...new Set(readings.map((reading) => reading.by))];
   return [
     h('p', {}, h('b', {}, first.what), `, ${limits === null ? 'no limit' : limitWords(limits)}`),
-    h('ol', { class: 'spots' }, readings.map(spot)),
+    spots(readings),
     h(
       'p',
       { class: 'note soft' },
       gauges.length === 0 ? null : `Gauge ${gauges.join(', ')}. `,
       `Read by ${by.join(', ')}. ${first.rule.text}`,
     ),
+  ];
+};
+
+/** So many spots are listed as they are; of more, those inside their limits are counted and unfold. */
+const LISTED = 4;
+
+const spots = (readings: readonly ReadingView[]): Child => {
+  const list = (some: readonly ReadingView[]): HTMLElement => h('ol', { class: 'spots' }, some.map(spot));
+  const inside = readings.filter(({ verdict: word, crossesLimit }) => word === 'inside' && !crossesLimit);
+  if (readings.length <= LISTED || inside.length === 0) return list(readings);
+  const others = readings.filter((reading) => !inside.includes(reading));
+  const words =
+    others.length === 0
+      ? `each of ${readings.length} spots inside`
+      : `${inside.length} of ${readings.length} spots inside`;
+  return [
+    others.length === 0 ? null : list(others),
+    h('details', {}, h('summary', {}, mark('inside', words)), list(inside)),
   ];
 };
 

@@ -1,5 +1,6 @@
 import type { AmountView, UsedView } from '@hull-record/contracts';
 import { h, type Child } from '../platform/dom.js';
+import { folded } from '../platform/folded.js';
 import { amountWords, percent } from '../platform/words.js';
 import { lotLink } from '../lots/lot-list.js';
 
@@ -16,8 +17,12 @@ const one = ({ lot, amount, tank, supplierLots = [], corrected }: Used): Child =
     h('span', { class: 'n' }, lotLink(lot)),
     ` ${amountWords(amount)}, ${amount.basis}`,
     tank ? `, from tank ${tank}` : null,
-    h('div', { class: 'note soft' }, supplierLots.map(behind).join('; '), corrected ? ' Corrected.' : null),
+    h('div', { class: 'note soft' }, behindIt(supplierLots), corrected ? ' Corrected.' : null),
   );
+
+/** The suppliers' lots behind a lot, the largest first: a tank holds a little of every fill it ever had. */
+const behindIt = (lots: UsedView['supplierLots']): Child =>
+  folded([...lots].sort((a, b) => b.fraction - a.fraction).map(behind), 2, "suppliers' lots");
 
 const behind = ({ supplierLot, material, fraction }: UsedView['supplierLots'][number]): string =>
   `${material}, ${supplierLot}${fraction < 1 - 1e-9 ? ` (${percent(fraction)})` : ''}`;

@@ -7,6 +7,7 @@ import { keepInAddress, type Route } from '../platform/route.js';
 import type { Column } from '../platform/table.js';
 import { days, kilograms, percent } from '../platform/words.js';
 import { hullsOfLot } from '../platform/calls.js';
+import { placeName } from './place-name.js';
 import { hullLink, whereabouts } from '../hulls/hull-list.js';
 
 const ASSUMES =
@@ -39,7 +40,7 @@ export const hullsThatHold = (lot: string, { path, query }: Route): readonly HTM
 
 const list = (lot: string, least: string, below: string): HTMLElement =>
   pagedTable({
-    what: 'hulls',
+    what: 'hulls and parts',
     caption: `Hulls and parts that hold lot ${lot}`,
     columns: COLUMNS,
     load: (cursor) =>
@@ -82,7 +83,7 @@ const places = (parts: ReachedHull['parts']): Child =>
   joined(
     parts.map(({ part, places: found }) => [
       h('span', { class: 'n' }, part),
-      ` ${found.map(({ place, kind }) => (kind === 'layer' ? place : `${kind} ${place}`)).join(', ')}`,
+      ` ${found.map(({ place, kind }) => placeName(kind, place)).join(', ')}`,
     ]),
     '; ',
   );

@@ -43,4 +43,5 @@ const LOT_SHAPES: Readonly<Record<string, Shape>> = {
 };
 
 /** The state of a lot. */
-export const lotState = (state: string): HTMLElement => mark(LOT_SHAPES[state] ?? 'none', state);
+export const lotState = (state: string): HTMLElement =>
+  h('span', { class: 'nb' }, mark(LOT_SHAPES[state] ?? 'none', state));

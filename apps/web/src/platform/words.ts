@@ -2,7 +2,7 @@ import type { AmountView } from '@hull-record/contracts';
 import { h, type Child } from './dom.js';
 
 const UNIT_SIGNS: Readonly<Record<string, string>> = {
-  ...{ um: 'µm', C: '°C', F: '°F', m2: 'm²', ft2: 'ft²', yd2: 'yd²', m3: 'm³', usgal: 'US gal', pc: 'pieces' },
+  ...{ um: 'µm', C: '°C', F: '°F', m2: 'm²', ft2: 'ft²', yd2: 'yd²', m3: 'm³', usgal: 'US gal', pc: 'pc' },
   ...{ 'g/m2': 'g/m²', 'kg/m2': 'kg/m²', 'oz/ft2': 'oz/ft²', 'oz/yd2': 'oz/yd²', '1': '' },
 };
 
@@ -15,12 +15,12 @@ export const figure = (value: number, digits = 3): string => {
   return value.toLocaleString('en', { maximumSignificantDigits: Math.max(digits, before) }).replaceAll(',', '\u202f');
 };
 
-/** Kilograms, to four digits. */
-export const kilograms = (kg: number): string => `${figure(kg, 4)} kg`;
+/** Kilograms, to four digits; what is left of a lot after many fills of a tank, to two. */
+export const kilograms = (kg: number): string => `${figure(kg, Math.abs(kg) < 0.1 ? 2 : 4)} kg`;
 
 /** A share as a percentage. What is not the whole never reads as 100 %. */
 export const percent = (share: number): string => {
-  const shown = figure(share * 100);
+  const shown = figure(share * 100, share < 1e-4 ? 2 : 3);
   return shown === '100' && share < 1 - 1e-9 ? 'just under 100 %' : `${shown} %`;
 };
 

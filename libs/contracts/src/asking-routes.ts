@@ -1,0 +1,61 @@
+import { z } from 'zod';
+import * as trace from './trace.js';
+import { Instant } from './envelope.js';
+import { Health } from './problem.js';
+import { get, post } from './route.js';
+
+/** The searches, the papers, and whether the service is well. */
+export const askingRoutes = {
+  lotHulls: get({
+    path: '/api/lots/:lot/hulls',
+    tag: 'trace',
+    summary: 'Which hulls and parts hold some of this lot, and how much.',
+    query: trace.ReachQuery,
+    response: trace.ReachPage,
+  }),
+  streamLotHulls: get({
+    path: '/api/lots/:lot/hulls.ndjson',
+    tag: 'trace',
+    summary: 'The same, all of it, one JSON object a line.',
+    query: trace.ReachQuery.omit({ limit: true, cursor: true }),
+    produces: 'application/x-ndjson',
+  }),
+  hullLots: get({
+    path: '/api/hulls/:number/lots',
+    tag: 'trace',
+    summary: 'Which received lots are in this hull, how much, and by which way.',
+    response: trace.HullLots,
+  }),
+  sharedLots: post({
+    path: '/api/shared-lots',
+    tag: 'trace',
+    summary: 'Which lots these hulls share, and how many others hold each.',
+    body: trace.AskSharedLots,
+    response: trace.SharedLotsPage,
+  }),
+  defectSuspects: get({
+    path: '/api/defects/:defect/lots',
+    tag: 'trace',
+    summary: 'The lots in the layer and place of a defect, and the other hulls that hold them.',
+    response: trace.DefectSuspects,
+  }),
+  buildRecord: get({
+    path: '/api/hulls/:number/build-record.pdf',
+    tag: 'papers',
+    summary: 'The build record as PDF; asOf draws an earlier state.',
+    query: z.object({ asOf: Instant.optional() }),
+    produces: 'application/pdf',
+  }),
+  live: get({
+    path: '/health/live',
+    tag: 'health',
+    summary: 'The process answers.',
+    response: z.object({ live: z.literal(true) }),
+  }),
+  ready: get({
+    path: '/health/ready',
+    tag: 'health',
+    summary: 'The database answers; how far the demo is.',
+    response: Health,
+  }),
+} as const;
