@@ -50,7 +50,8 @@ describe('A build record as of an instant', () => {
       'select distinct recorded_at as at from fact.journal where recorded_at >= (select min(recorded_at) from fact.hull) order by 1',
     );
     expect(moments.length).toBeGreaterThan(10);
-    for (const { at } of moments) {
+    // Every third, as each is drawn twice.
+    for (const { at } of moments.filter((_, i) => i % 3 === 0)) {
       const then = await readRecord(service, '86-1', at.toISOString());
       const again = await readRecord(service, '86-1', stateOf(then.text));
       expect(again.bytes.equals(then.bytes)).toBe(true);

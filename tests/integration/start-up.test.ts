@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import { spawnSync } from 'node:child_process';
 import { randomUUID } from 'node:crypto';
 import { once } from 'node:events';
 import { createServer } from 'node:net';
 import {
   askWith,
+  build,
   cleanUp,
   isAlive,
   leftBehind,
@@ -14,12 +14,7 @@ import {
   type Started,
 } from '../support/start-up.js';
 
-/** Built once here, so that no two starts build at the same time. */
-beforeAll(() => {
-  const build = ['node_modules/typescript/bin/tsc', '-b', 'apps/service', 'apps/web'];
-  const { status, stdout } = spawnSync(process.execPath, build, { encoding: 'utf8' });
-  if (status !== 0) throw new Error(`The build failed: ${stdout}`);
-}, 120_000);
+beforeAll(build, 120_000);
 afterAll(cleanUp);
 
 const json = async (url: string): Promise<unknown> => (await fetch(url)).json();
@@ -85,6 +80,7 @@ describe('the service on its own database', () => {
     expect(await registerDealer(url)).toBe(201);
     const postmaster = postmasterOf(dataDir);
     expect(isAlive(postmaster)).toBe(true);
+    expect(leftBehind(dataDir).sort()).toEqual(['pg.owner', 'pg/postmaster.pid']);
     first.kill('SIGINT');
     first.kill('SIGINT');
     await first.said(/Stopping\./);

@@ -59,10 +59,6 @@ describe('a fill of a tank', () => {
     await fill('TB', 'TB-3', null, 'R-3', 10);
     expect((await lot('TB-2')).adjustedKg).toBeCloseTo(-1_000, 9);
     expect(await portions('TB-3')).toEqual({ 'R-3': 1 });
-    const [booked] = await service.asOwner<{ basis: string; reason: string }>(
-      "select a.basis, a.reason from fact.lot_adjustment a join fact.lot l on l.id = a.lot_id where l.code = 'TB-1'",
-    );
-    expect(booked).toEqual({ basis: 'metered', reason: expect.stringContaining('660 kg') });
   });
 
   it('books nothing when the heel is what the book says', async () => {
@@ -110,6 +106,29 @@ describe('a fill of a tank', () => {
     expect(await lot('TG-2')).toMatchObject({ usedKg: 50 });
     const versions = await service.asOwner('select from fact.used where into_id = $1', [layer]);
     expect(versions).toHaveLength(2);
+  });
+
+  it('recorded late corrects what was mixed from the tank after it, and the loss follows', async () => {
+    await tank('TJ');
+    await shop.startHull('TJ-1');
+    const late = shop.tick();
+    await shop.mix('TJ-B', [{ tank: 'TJ', amount: kg(40) }]);
+    await shop.layer('TJ-1', 'L2', [{ lot: 'TJ-B', amount: kg(40) }]);
+    await fill('TJ', 'TJ-2', kg(500), 'R-2', 500, { happenedAt: late });
+    expect((await hullsOf('R-2'))['TJ-1']).toBeCloseTo(20, 9);
+    expect(await lot('TJ-1')).toMatchObject({ usedKg: 500, adjustedKg: 0 });
+    expect((await lot('TJ-B')).inputs).toMatchObject([{ lot: 'TJ-2', amount: { kg: 40 } }]);
+  });
+
+  it('measures a loss that follows a correction of what was drawn before', async () => {
+    await tank('TK');
+    await shop.startHull('TK-1');
+    const layer = await shop.layer('TK-1', 'L2', [{ tank: 'TK', amount: kg(80) }]);
+    await fill('TK', 'TK-2', kg(400), 'R-2', 600);
+    expect((await lot('TK-1')).adjustedKg).toBe(-20);
+    const [used] = await service.asOwner<{ id: string }>('select id from fact.used where into_id = $1', [layer]);
+    await shop.correct(used?.id ?? '', { kind: 'used', amount: kg(95) });
+    expect((await lot('TK-1')).adjustedKg).toBe(-5);
   });
 
   it('whose time is corrected takes with it what was drawn, but does not pass another fill', async () => {

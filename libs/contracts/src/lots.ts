@@ -109,7 +109,9 @@ export const LotView = z
       .describe('mass fractions of received lots; they sum to 1. Assumes a well-mixed tank.'),
     states: z.array(z.object({ state: z.string(), reason: z.string(), happenedAt: Instant })),
     usedKg: z.number().describe('kg put into layers, joints, repairs or other lots'),
-    adjustedKg: z.number().describe('kg of measured differences, losses and gains; negative is a loss'),
+    adjustedKg: z
+      .number()
+      .describe('kg by which the heel measured before the next fill differs from the book; negative is a loss'),
   })
   .meta({ id: 'LotView' });
 export type LotView = z.output<typeof LotView>;

@@ -5,7 +5,6 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
   lot: 'lot',
   lot_input: 'lot input',
   lot_state: null,
-  lot_adjustment: null,
   used: 'used',
   layer_record: 'layer record',
   reading: 'reading',
@@ -35,6 +34,5 @@ export const GOES_WITH: Readonly<Record<string, readonly { readonly table: strin
   lot: [
     { table: 'lot_input', column: 'lot_id' },
     { table: 'lot_state', column: 'lot_id' },
-    { table: 'lot_adjustment', column: 'lot_id' },
   ],
 };

@@ -20,7 +20,12 @@ export class AmendLotInput {
       const old = await readVersion(fact, LotInputEntity, oldId);
       const input = await findInput(fact, set.input ?? old.inputId);
       await assertNoCycle(fact, old.lotId, input);
-      await insertVersion(fact, LotInputEntity, oldId, newId, { inputId: input.id, ...amountOf(set, old, input) });
+      const tankId = set.input === undefined ? old.tankId : null;
+      await insertVersion(fact, LotInputEntity, oldId, newId, {
+        inputId: input.id,
+        tankId,
+        ...amountOf(set, old, input),
+      });
     });
   }
 }

@@ -8,7 +8,7 @@ import { standing } from '../platform/facts/standing.js';
 import { LotEntity } from '../platform/lots/lot.entity.js';
 import { kilogramsOf } from '../platform/lots/resolve-taken.js';
 import { Conflict, InvalidRequest } from '../platform/refusals.js';
-import { followTank } from '../platform/used/follow-tank.js';
+import { followTank } from '../platform/lots/follow-tank.js';
 import { findMaterial } from './find-material.js';
 
 type SetLot = Extract<CorrectedValues, { kind: 'lot' }>;

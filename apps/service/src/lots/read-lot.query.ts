@@ -4,6 +4,7 @@ import type { LotView } from '@hull-record/contracts';
 import { resolveComposition } from '@hull-record/genealogy';
 import { loadUpstream } from '../platform/composition/load-upstream.js';
 import { standing } from '../platform/facts/standing.js';
+import { measuredDifferenceKg, takenKg } from '../platform/lots/book-kg.js';
 import { NotThere } from '../platform/refusals.js';
 import { LOT_COLUMNS, LOT_TABLES } from './lot-columns.js';
 
@@ -15,9 +16,7 @@ const READ = `
       where i.lot_id = l.root and ${standing('i')}), '[]') as inputs,
     coalesce((select json_agg(json_build_object('state', s.state, 'reason', s.reason, 'happenedAt', s.happened_at) order by s.happened_at, s.recorded_at, s.id)
       from fact.lot_state s where s.lot_id = l.root and ${standing('s')}), '[]') as states,
-    coalesce((select sum(u.kg) from fact.used u where u.lot_id = l.root and ${standing('u')}), 0)
-      + coalesce((select sum(i.kg) from fact.lot_input i where i.input_id = l.root and ${standing('i')}), 0) as "usedKg",
-    coalesce((select sum(a.kg) from fact.lot_adjustment a where a.lot_id = l.root and ${standing('a')}), 0) as "adjustedKg"
+    ${takenKg('l.root')} as "usedKg", coalesce(${measuredDifferenceKg('l.root')}, 0) as "adjustedKg"
   from ${LOT_TABLES}
   where (l.code = $1 or l.root::text = lower($1)) and ${standing('l')} order by l.recorded_at limit 1`;
 

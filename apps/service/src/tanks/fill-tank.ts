@@ -3,21 +3,16 @@ import type { FillTank as Request } from '@hull-record/contracts';
 import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
-import { bookKgOf } from '../platform/lots/book-kg.js';
 import { findLots } from '../platform/lots/find-lots.js';
-import { LotAdjustmentEntity } from '../platform/lots/lot-adjustment.entity.js';
 import { makeLot, type MadeLot } from '../platform/lots/make-lot.js';
 import { kilogramsOf, resolveTaken, type ResolvedTaken } from '../platform/lots/resolve-taken.js';
 import { Conflict, Unprocessable } from '../platform/refusals.js';
-import { followTank } from '../platform/used/follow-tank.js';
+import { followTank } from '../platform/lots/follow-tank.js';
 import { lastFill, type LastFill } from './last-fill.js';
-
-/** Less than this between book and measure is no difference, kg: the scale of rounding in sums of doubles. */
-const NOTHING_KG = 1e-6;
 
 /**
  * Fills a tank. What is in it afterwards is a new lot, made of the measured heel of the lot before and of what came in;
- * what the heel differs from the book is kept as a loss or gain of the lot before. What was drawn after the fill, but
+ * what the heel differs from the book is a loss or gain of the lot before (see book-kg.ts). What was drawn after the fill, but
  * recorded before it, was drawn from the new lot: it is corrected.
  */
 @Injectable()
@@ -38,7 +33,6 @@ export class FillTank {
         inputs: heel ? [heel, ...inputs] : inputs,
       });
       await followTank(fact, tankId, `The fill of lot ${request.code} was recorded after this.`, '/happenedAt');
-      if (before) await bookDifference(fact, before, heel?.amount.kg ?? 0, request.heel?.basis ?? 'as scheduled');
       return made;
     };
     // What was drawn after a fill that is recorded late is corrected, so nobody may draw meanwhile.
@@ -73,17 +67,4 @@ const heelOf = async (
   const lot = lots.get(before.id);
   if (!lot) return undefined;
   return { lot, tankId: null, amount: kilogramsOf(request.heel, lot, '/heel') };
-};
-
-/** Keeps the difference between what was measured and the book; after this fill nothing of the lot before is left. */
-const bookDifference = async (fact: Fact, before: LastFill, heelKg: number, basis: string): Promise<void> => {
-  const difference = await bookKgOf(fact.tx, before.id);
-  if (Math.abs(difference) <= NOTHING_KG) return;
-  await fact.insert(LotAdjustmentEntity, {
-    lotId: before.id,
-    kind: 'measured difference',
-    kg: -difference,
-    basis,
-    reason: `Heel measured ${heelKg} kg before the fill; the book said ${difference + heelKg} kg.`,
-  });
 };

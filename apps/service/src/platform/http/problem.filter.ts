@@ -3,6 +3,7 @@ import type { Response } from 'express';
 import type { Problem } from '@hull-record/contracts';
 import { Refusal } from '../refusals.js';
 import { fromDatabase } from './database-refusals.js';
+import { fromGenealogy } from './genealogy-refusals.js';
 
 const STATUS = {
   malformed: 400,
@@ -33,7 +34,7 @@ export class ProblemFilter implements ExceptionFilter {
 
 /** An error as problem details; what is not a refusal tells nothing of itself. */
 export const toProblem = (error: unknown): Problem => {
-  const known = error instanceof Refusal ? error : fromDatabase(error);
+  const known = error instanceof Refusal ? error : (fromDatabase(error) ?? fromGenealogy(error));
   if (known) {
     return {
       type: `/problems/${known.code}`,

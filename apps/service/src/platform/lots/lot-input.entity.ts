@@ -10,6 +10,10 @@ export class LotInputEntity extends FactRow {
   @Column('uuid', { name: 'input_id' })
   inputId!: string;
 
+  /** Set when a tank was named: the input is what was in it then. */
+  @Column('uuid', { name: 'tank_id', nullable: true })
+  tankId!: string | null;
+
   /** As entered, digit by digit. */
   @Column('numeric')
   quantity!: string;

@@ -71,20 +71,13 @@ const LOT = `
   create table fact.lot_input (${FACT_COLUMNS},
     lot_id uuid not null references fact.lot,
     input_id uuid not null references fact.lot,
+    tank_id uuid references fact.tank,
     ${AMOUNT_COLUMNS},
     constraint lot_input_not_itself check (lot_id <> input_id)
   );
   create index lot_input_lot on fact.lot_input (lot_id) include (input_id, kg);
+  create index lot_input_tank on fact.lot_input (tank_id, happened_at) where tank_id is not null;
   create index lot_input_input on fact.lot_input (input_id) include (lot_id, kg);
-  create table fact.lot_adjustment (${FACT_COLUMNS},
-    lot_id uuid not null references fact.lot,
-    kind text not null constraint lot_adjustment_kind_known check (kind in ('measured difference', 'scrapped', 'purged',
-      'returned', 'count')),
-    kg double precision not null,
-    basis text not null,
-    reason text not null
-  );
-  create index lot_adjustment_lot on fact.lot_adjustment (lot_id);
   create table fact.lot_state (${FACT_COLUMNS},
     lot_id uuid not null references fact.lot,
     state text not null constraint lot_state_known check (state in ('quarantined', 'released', 'held', 'rejected')),

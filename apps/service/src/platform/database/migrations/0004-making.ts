@@ -47,6 +47,7 @@ const LAYER = `
   );
   create index used_lot on fact.used (lot_id) include (into_id, kg);
   create index used_into on fact.used (into_id);
+  create index used_tank on fact.used (tank_id, happened_at) where tank_id is not null;
   create table fact.reading (${FACT_COLUMNS},
     of_kind text not null constraint reading_of_known check (of_kind in ('layer', 'repair')),
     of_id uuid not null,
