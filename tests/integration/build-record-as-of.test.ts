@@ -1,7 +1,12 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { resolveComposition } from '@hull-record/genealogy';
+import { loadUpstream } from '../../apps/service/src/platform/composition/load-upstream.js';
+import { NOW } from '../../apps/service/src/platform/views/making.js';
+import { loadUpstreamAsOf } from '../../apps/service/src/records/load-upstream-as-of.js';
 import { printed, readRecord } from '../support/read-record.js';
 import { startService, type RunningService } from '../support/service.js';
 import { kg, Shop } from '../support/shop.js';
+import { SCHEDULES, SKINS } from '../support/shop-stock.js';
 import { recordWhole, type WholeRecord } from '../support/whole-record.js';
 
 let service: RunningService;
@@ -84,6 +89,7 @@ describe('What was found out later', () => {
     const now = await readRecord(service, '86-1');
     expect(now.text).toContain(printed('T1-2 in tank T1 S-R-1 (50 %) S-R-2 (50 %)'));
     expect(now.text).toContain(printed('What went into lot T1-2 amount 400 kg, metered amount 100 kg, weighed'));
+    expect(now.text).toContain(printed('Lot T1-2 amount 500 kg, metered amount 200 kg, weighed'));
     const then = await readRecord(service, '86-1', whole.corrected);
     expect(then.text).toContain(printed('T1-2 in tank T1 S-R-2 (80 %) S-R-1 (20 %)'));
   });
@@ -103,6 +109,18 @@ describe('What was found out later', () => {
   });
 });
 
+describe('What lots are made of, from the facts of an instant', () => {
+  it('is for every lot, as of now, what is kept as derived', async () => {
+    const rows = await service.asOwner<{ root: string }>('select root from fact.lot where root = id');
+    const lots = rows.map(({ root }) => root);
+    const { graph, throughTank } = await loadUpstreamAsOf(service.db.manager, lots, NOW);
+    const kept = await loadUpstream(service.db.manager, lots);
+    expect(throughTank).toBe(true);
+    expect(lots.length).toBeGreaterThan(7);
+    for (const lot of lots) expect(resolveComposition(lot, graph)).toEqual(resolveComposition(lot, kept));
+  });
+});
+
 describe('A layer recorded on the wrong hull', () => {
   it('is told by both, and what is recorded of it after the move by its own hull alone', async () => {
     await shop.startHull('86-3');
@@ -116,7 +134,7 @@ describe('A layer recorded on the wrong hull', () => {
     expect((await readRecord(service, '86-3')).bytes.equals(left.bytes)).toBe(true);
     const { text } = await readRecord(service, '86-4');
     expect(text).toContain(printed('16 to under 18 mil'));
-    expect(text).toContain(printed('Lot G-1').replace('Lot', ''));
+    expect(text).toContain(printed('G-1 S-G-1 (100 %)'));
   });
 
   it('or made by nobody is withdrawn with all that hung on it, told as one correction', async () => {
@@ -127,11 +145,41 @@ describe('A layer recorded on the wrong hull', () => {
       [18, 20],
     ]);
     await shop.sign(layer);
-    await shop.correct(layer);
+    const withdrawn = await shop.receipt('/api/corrections', { corrects: layer, reason: 'as it really was' });
     const { text } = await readRecord(service, '86-6');
     expect(text).toContain(printed('withdrawn, and with it 2 readings, 1 signature, 1 use'));
     expect(text).toContain(printed('3 layers are to be made'));
+    expect(stateOf(text)).toBe(withdrawn['recordedAt']);
     expect(text.split(printed('as it really was'))).toHaveLength(2);
+  });
+});
+
+describe('A fill that was earlier or later than recorded', () => {
+  it('is told with every use that it gave another lot', async () => {
+    await shop.startHull('86-8');
+    await shop.layer('86-8', 'L2', [{ tank: 'T1', amount: kg(21) }]);
+    const [fill] = await service.asOwner<{ id: string }>(
+      `select l.id from fact.lot l where l.code = 'T1-2'
+       and not exists (select from fact.correction c where c.corrects = l.id)`,
+    );
+    const before = stateOf((await readRecord(service, '86-8')).text);
+    await shop.correct(fill?.id ?? '', { kind: 'lot', happenedAt: shop.tick() });
+    const { text } = await readRecord(service, '86-8');
+    expect(text).toContain(printed('T1-1 in tank T1 S-R-1 (100 %)'));
+    expect(text).toContain(printed('Lot T1-2 used in Skin coat of 86-8-H lot T1-2 lot T1-1'));
+    expect((await readRecord(service, '86-8', before)).text).toContain(printed('T1-2 in tank T1'));
+  });
+});
+
+describe('A hull whose model requires a deck', () => {
+  it('is not complete without one', async () => {
+    const model = { code: 'TS90', name: 'TS 90, invented', skins: SKINS, requiredParts: ['deck'] };
+    await shop.act('/api/models', model);
+    await shop.act('/api/models/TS90/schedules', SCHEDULES[0] ?? {});
+    await shop.act('/api/molds', { code: 'M-90-1', model: 'TS90', partKind: 'hull molding' });
+    await shop.startHull('90-1', { model: 'TS90', mold: 'M-90-1' });
+    const { text } = await readRecord(service, '90-1');
+    expect(text).toContain(printed('Not complete: no deck is joined, 3 layers are to be made and the hull is not'));
   });
 });
 

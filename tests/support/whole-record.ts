@@ -70,9 +70,20 @@ const makeLayers = async (shop: Shop, hull: string): Promise<void> => {
   await shop.sign(bulk);
 };
 
+/** Makes a deck and joins it with a piece of paste; gives when that was recorded. */
+const joinDeck = async (shop: Shop, hull: string, part: string): Promise<string> => {
+  await shop.startDeck(part);
+  await shop.layer(hull, 'D1', [{ lot: 'M-1', amount: kg(12) }], { part });
+  const joined = await shop.receipt(`/api/hulls/${hull}/joints`, {
+    ...{ part, doneBy: ['LAM-2'] },
+    used: [{ lot: 'P-1', amount: { quantity: 1, unit: 'pc', basis: 'as scheduled' } }],
+  });
+  return String(joined['recordedAt']);
+};
+
 /**
  * Records a hull that has something of everything: film readings with one outside under concession, tank resin of two
- * suppliers' lots, a void that was repaired and accepted, a blister, a corrected amount, a HIN, and a deck joined with
+ * suppliers' lots, a void that was repaired and accepted, a blister, a corrected amount, a HIN, and two decks joined with
  * paste.
  */
 export const recordWhole = async (shop: Shop, hull = '86-1'): Promise<WholeRecord> => {
@@ -90,15 +101,12 @@ export const recordWhole = async (shop: Shop, hull = '86-1'): Promise<WholeRecor
   await shop.judge(repair, true);
   await shop.defect(`${hull}-H`, BLISTER);
   await shop.act(`/api/hulls/${hull}/hins`, { hin: 'TRZ00861A626' });
-  await shop.startDeck(`${hull}-D`);
-  await shop.layer(hull, 'D1', [{ lot: 'M-1', amount: kg(12) }], { part: `${hull}-D` });
-  const joined = await shop.receipt(`/api/hulls/${hull}/joints`, {
-    ...{ part: `${hull}-D`, doneBy: ['LAM-2'] },
-    used: [{ lot: 'P-1', amount: { quantity: 1, unit: 'pc', basis: 'as scheduled' } }],
-  });
+  for (const what of ['demolded', 'HIN affixed']) await shop.act(`/api/hulls/${hull}/life`, { what });
+  await joinDeck(shop, hull, `${hull}-D`);
+  const joined = await joinDeck(shop, hull, `${hull}-E`);
   const usedFirst = part.layers[1]?.record.used.find(({ lot }) => lot === 'T1-2')?.id ?? '';
   const set = { kind: 'used', amount: { quantity: '44.1', unit: 'lb', basis: 'weighed' } };
   const reason = 'The scale counts pounds.';
   const corrected = await shop.receipt('/api/corrections', { corrects: usedFirst, reason, set, enteredBy: 'QUA-1' });
-  return { hull, usedFirst, before: String(joined['recordedAt']), corrected: String(corrected['recordedAt']) };
+  return { hull, usedFirst, before: joined, corrected: String(corrected['recordedAt']) };
 };

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { unpackWoff } from './open-type.js';
 import { symbolsFont } from './symbols-font.js';
 import { toUnits, type HasGlyph, type Unit } from './text-safe.js';
 
@@ -68,9 +69,17 @@ const registerFace = (doc: PDFKit.PDFDocument, face: Face): void => {
   const [kind, cut] = FILES[face];
   const name = `atkinson-hyperlegible-${kind}`;
   for (const subset of SUBSETS) {
-    const file = require.resolve(`@fontsource/${name}/files/${name}-${subset}-${cut}.woff`);
-    doc.registerFont(`${face} ${subset}`, readFileSync(file));
+    doc.registerFont(`${face} ${subset}`, fontFile(`@fontsource/${name}/files/${name}-${subset}-${cut}.woff`));
   }
+};
+
+/** Fonts that were unpacked, by file: they are the same for every paper. */
+const unpacked = new Map<string, Buffer>();
+
+const fontFile = (file: string): Buffer => {
+  const known = unpacked.get(file) ?? unpackWoff(readFileSync(require.resolve(file)));
+  unpacked.set(file, known);
+  return known;
 };
 
 /** PDFKit drops a character without a glyph silently and offers no public question; its parsed font knows. */
@@ -80,23 +89,29 @@ const glyphTest = (doc: PDFKit.PDFDocument, name: string): HasGlyph => {
   return (codePoint) => font.hasGlyphForCodePoint(codePoint);
 };
 
-const select = (doc: PDFKit.PDFDocument, face: Face, run: Unit, size: number): PDFKit.PDFDocument =>
+const select = (doc: PDFKit.PDFDocument, face: Face, run: Readonly<Run>, size: number): PDFKit.PDFDocument =>
   doc.font(family(face)[run.font] ?? WORD_SPACE, size);
 
+/** A text in one font of a family. */
+interface Run {
+  text: string;
+  readonly font: number;
+}
+
 /** Neighbours of one font set as one string, so that kerning and text search work. */
-const runsOf = (units: readonly Unit[], face: Face): readonly Unit[] => {
-  const runs: Unit[] = [];
+const runsOf = (units: readonly Unit[], face: Face): readonly Readonly<Run>[] => {
+  const runs: Run[] = [];
   for (const unit of units) {
     const last = runs.at(-1);
     const font = fontOf(unit, face, last);
-    if (last?.font === font) runs[runs.length - 1] = { ...last, text: last.text + unit.text };
-    else runs.push({ ...unit, font });
+    if (last?.font === font) last.text += unit.text;
+    else runs.push({ text: unit.text, font });
   }
   return runs;
 };
 
 /** A space goes with whatever stands before it, which keeps words in one run: both Latin fonts have one. */
-const fontOf = (unit: Unit, face: Face, last: Unit | undefined): number => {
+const fontOf = (unit: Unit, face: Face, last: Readonly<Run> | undefined): number => {
   if (unit.kind !== 'space' && unit.text !== '\u00a0') return unit.font;
   if (face.startsWith('mono')) return WORD_SPACE_FONT;
   return last !== undefined && last.font < SUBSETS.length ? last.font : 0;

@@ -13,6 +13,8 @@ const characters = new Intl.Segmenter('en', { granularity: 'grapheme' });
 const LINE_END = /^(?:\r\n|[\n\r\v\f\u0085\u2028\u2029])$/u;
 const UNBROKEN_SPACE = /^[\u00a0\u2007\u202f]$/u;
 const SPACE = /^[\t\p{Zs}]$/u;
+/** ASCII without controls. */
+const PLAIN = /^[ -~]*$/;
 /** Control, format (bidirectional overrides, zero width), private, unassigned and half surrogates print as nothing. */
 const INVISIBLE = /\p{C}/u;
 
@@ -23,7 +25,11 @@ const INVISIBLE = /\p{C}/u;
  * code point in the form [U+4E2D]. Tabs and wide spaces become a space.
  */
 export const toUnits = (text: string, fonts: readonly HasGlyph[]): readonly Unit[] =>
-  Array.from(characters.segment(text), ({ segment }) => segment).flatMap((cluster) => unitsOf(cluster, fonts));
+  clustersOf(text).flatMap((cluster) => unitsOf(cluster, fonts));
+
+/** Plain text is its characters; finding clusters in it would be most of the work of setting it. */
+const clustersOf = (text: string): readonly string[] =>
+  PLAIN.test(text) ? Array.from(text) : Array.from(characters.segment(text), ({ segment }) => segment);
 
 const unitsOf = (cluster: string, fonts: readonly HasGlyph[]): readonly Unit[] => {
   if (LINE_END.test(cluster)) return [{ kind: 'line end', text: '', font: 0 }];

@@ -55,10 +55,10 @@ describe('Figures', () => {
 
   it('places print by side and the two distances that fix them', () => {
     expect(place({ surface: 'shell', side: 'port', fromTransomMm: 3_420, girthMm: 950 })).toBe(
-      'port, 3.42 m from the transom, 0.95 m along the skin',
+      'port, 3.42\u00a0m from the transom, 0.95\u00a0m along the skin',
     );
     expect(place({ surface: 'transom', side: 'starboard', offsetMm: 300, heightMm: 120 })).toBe(
-      'transom, starboard, 0.30 m off the centreline, 0.12 m up',
+      'transom, starboard, 0.30\u00a0m off the centreline, 0.12\u00a0m up',
     );
   });
 });

@@ -26,7 +26,7 @@ const listed = (things: readonly string[]): string =>
 
 const some = (n: number, one: string, many: string): readonly string[] => (n === 0 ? [] : [count(n, one, many)]);
 
-const toBeMade = ({ parts, layers, readings }: RecordFacts): readonly string[] => {
+const toBeMade = ({ hull, parts, layers, readings }: RecordFacts): readonly string[] => {
   const scheduled = parts.flatMap((part) => part.layers.map((layer) => ({ ...layer, part: part.id })));
   const made = scheduled.flatMap((layer) => {
     const record = layers.find((row) => row.part_id === layer.part && row.schedule_layer_id === layer.id);
@@ -39,7 +39,9 @@ const toBeMade = ({ parts, layers, readings }: RecordFacts): readonly string[] =
       return new Set(taken.map(({ spot }) => spot)).size < spots;
     }),
   );
+  const absent = hull.required_parts.filter((kind) => !parts.some((part) => part.kind === kind));
   return [
+    ...absent.map((kind) => `no ${kind} is joined`),
     ...some(scheduled.length - made.length, 'layer is to be made', 'layers are to be made'),
     ...some(unsigned.length, 'hold point is not signed', 'hold points are not signed'),
     ...some(unread.length, 'kind of reading is not complete', 'kinds of reading are not complete'),

@@ -36,32 +36,38 @@ const CORRECTIONS = `
   select c.id, c.entry_id, c.corrects, c.corrects_table as table, c.replacement, c.reason, w.badge as by, c.happened_at, k.place
   from corrections k join fact.correction c on c.id = k.id
   join fact.journal e on e.id = c.entry_id join fact.person w on w.id = e.person_id
-  order by c.recorded_at, e.position, c.corrects_table, c.id`;
+  order by c.recorded_at, e.position`;
 
 /**
  * Every correction of a fact of this hull that was recorded by an instant, oldest first.
  *
- * What had to go along with a fact that was withdrawn is told with it, not by itself.
+ * One entry may correct several facts. Those that got another value are told each by itself; those that had to go along
+ * with a fact that was withdrawn are told with it.
  */
 export const loadCorrections = async (tx: EntityManager, drawn: Drawn, asOf: string): Promise<CorrectionRow[]> => {
-  const rows = await tx.query<Row[]>(CORRECTIONS, [...touchedBy(drawn, asOf)]);
+  const found = await tx.query<Row[]>(CORRECTIONS, [...touchedBy(drawn, asOf)]);
+  const rows = [...new Map(found.map((row) => [row.id, row])).values()];
   const versions = await loadVersions(tx, rows, asOf);
-  const chief = new Map<string, CorrectionRow>();
-  for (const row of rows.filter(isChief(rows))) {
+  const told = rows.flatMap((row): CorrectionRow[] => {
     const before = versions.get(row.corrects);
-    if (!before || chief.has(row.id)) continue;
+    if (before === undefined || goesAlong(rows, row)) return [];
     const after = row.replacement === null ? null : (versions.get(row.replacement) ?? null);
-    const along = rows.filter((other) => other.entry_id === row.id && other.id !== row.id);
-    chief.set(row.id, { ...row, before, after, along: [...new Map(along.map((o) => [o.id, o.table])).values()] });
-  }
-  return [...chief.values()];
+    const along = rows.filter((other) => other.entry_id === row.id && goesAlong(rows, other)).map(({ table }) => table);
+    return [{ ...row, before, after, along }];
+  });
+  const entries = [...new Set(rows.map((row) => row.entry_id))];
+  return told.sort((a, b) => entries.indexOf(a.entry_id) - entries.indexOf(b.entry_id) || withinEntry(a, b));
 };
 
-/** The first row of a correction has the id of its entry; one whose first row does not touch the hull stands for itself. */
-const isChief =
-  (rows: readonly Row[]) =>
-  (row: Row): boolean =>
-    row.id === row.entry_id || !rows.some((other) => other.id === row.entry_id);
+/** The first row of a correction has the id of its entry; what it withdrew besides goes along with it. */
+const goesAlong = (rows: readonly Row[], row: Row): boolean =>
+  row.id !== row.entry_id && row.replacement === null && rows.some((other) => other.id === row.entry_id);
+
+/** What was corrected first, then what followed, by what it is called. */
+const withinEntry = (a: CorrectionRow, b: CorrectionRow): number => (keyOf(a) < keyOf(b) ? -1 : 1);
+
+const keyOf = ({ id, entry_id, before }: CorrectionRow): string =>
+  `${id === entry_id ? 0 : 1} ${before.subject} ${JSON.stringify(before.values)} ${id}`;
 
 const loadVersions = async (
   tx: EntityManager,

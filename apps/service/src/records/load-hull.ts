@@ -8,10 +8,12 @@ export interface HullRow {
   readonly number: string;
   readonly model: string;
   readonly model_name: string;
+  /** Kinds of parts without which a hull of this model is not released. */
+  readonly required_parts: readonly string[];
 }
 
 const HULL = `
-  select h.id, p.code as plant, p.time_zone, m.code as model, m.name as model_name,
+  select h.id, p.code as plant, p.time_zone, m.code as model, m.name as model_name, m.required_parts,
     (select n.as_printed from fact.hull_number n where n.hull_id = h.id and n.kind = 'hull number') as number
   from fact.hull h join fact.plant p on p.id = h.plant_id join fact.model m on m.id = h.model_id
   where h.id = $1 and ${standing('h', '$2')}`;

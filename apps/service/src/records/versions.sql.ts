@@ -132,6 +132,7 @@ const DESCRIBED: Readonly<Record<string, Described>> = {
       ['material', 'text', '(select m.name from fact.material m where m.id = x.material_id)'],
       ['made on', 'text', 'x.made_on::text'],
       ['expires on', 'text', 'x.expires_on::text'],
+      ['amount', 'amount', AMOUNT],
       ['time', 'instant', 'x.happened_at'],
     ],
   },

@@ -55,5 +55,5 @@ const percent = (fraction: number): string => {
 
 const mixOf = (lots: readonly SupplierLot[]): string => {
   const materials = [...new Set(lots.map(({ material }) => material))].filter((name) => name !== '');
-  return materials.length === 1 ? (materials[0] ?? '') : `mix of ${materials.join(', ')}`;
+  return materials.length === 1 ? (materials[0] ?? '') : `mix of ${materials.join(' + ')}`;
 };

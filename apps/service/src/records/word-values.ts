@@ -79,7 +79,8 @@ const metricLength = (code: string, value: number): { of: (text: string | number
     : { of: (text) => decimal(toSi(Number(text), code) * 1e3, 2), unit: 'mm' };
 };
 
-const metres = (mm: number): string => `${(mm / 1000).toFixed(2)} m`;
+/** The space does not break: a number stays with its unit. */
+const metres = (mm: number): string => `${(mm / 1000).toFixed(2)}\u00a0m`;
 
 /** A place on a skin: side, and the two distances that fix it. */
 export const place = (at: Place): string => {
