@@ -11,7 +11,7 @@ const DEFERRAL =
 export const CAUTIONS = {
   laminating: [
     'Styrene vapor is harmful and flammable: ventilate, and wear the respirator, gloves and eye protection the data sheet asks for.',
-    'Keep flames, sparks, static and unrated electrical devices, out of spray areas.',
+    'Keep flames, sparks, static and unrated electrical devices out of spray areas.',
     'Curing resin makes heat: keep thickness per pass within the data sheet, and put hot or leftover mix where it can cool safely outdoors.',
     'Collect rags, overspray and trimmings daily in closed metal containers: catalyzed waste can ignite by itself.',
     DEFERRAL,
