@@ -44,7 +44,7 @@ const statements = (hulls: number, fills: number): readonly string[] => [
   `insert into fact.lot_input (id, root, plant_id, entry_id, happened_at, recorded_at, lot_id, input_id, quantity, unit, basis, kg)
    select ${head('in', 'g')}, ${id('fill', 'g')}, ${id('delivery', 'g')}, ${AMOUNT}, 4000 from generate_series(1, ${fills}) g
    union all select ${head('heel', 'g')}, ${id('fill', 'g')}, ${id('fill', '(g - 1)')}, ${AMOUNT}, 1000 from generate_series(2, ${fills}) g`,
-  `insert into fact.model (id, root, plant_id, entry_id, happened_at, recorded_at, code, name, skins) select ${head('model', '1', '0')}, 'B', 'B', '{}'`,
+  `insert into fact.model (id, root, plant_id, entry_id, happened_at, recorded_at, code, name, skins, required_parts) select ${head('model', '1', '0')}, 'B', 'B', '{}', '{}'`,
   `insert into fact.hull (id, root, plant_id, entry_id, happened_at, recorded_at, model_id) select ${head('hull', 'g', 'g * 3 + 3')}, ${id('model', '1')} from generate_series(1, ${hulls}) g`,
   `insert into fact.hull_number (id, root, plant_id, entry_id, happened_at, recorded_at, hull_id, kind, normalised, as_printed)
    select ${head('number', 'g')}, ${id('hull', 'g')}, 'hull number', 'B' || lpad(g::text, 7, '0'), 'B' || lpad(g::text, 7, '0') from generate_series(1, ${hulls}) g`,

@@ -95,7 +95,8 @@ describe('a bucket', () => {
   });
 
   it('of a lot on its last day of use, by the clock of the plant, is sound; a day later it is not', async () => {
-    await shop.receive('X-3', 'RES-PE', { expiresOn: '2026-01-04' });
+    const came = { happenedAt: '2026-01-03T12:00:00Z', expiresOn: '2026-01-04' };
+    await shop.receive('X-3', 'RES-PE', came);
     const rules = async (code: string, happenedAt: string): Promise<unknown> =>
       (await mix(code, inputs(['X-3', 1]), { happenedAt })).body.result['nonconformities'];
     // The plant is five hours behind UTC in January.

@@ -1,10 +1,27 @@
 import { z } from 'zod';
 
 /** A code that a person types or scans: badge, device, lot, part, mold ... */
-export const Code = z.string().trim().min(1).max(60).describe('a code that is typed or scanned');
+export const Code = z
+  .string()
+  .trim()
+  .min(1)
+  .max(60)
+  .refine((code) => !/[\p{Cc}\p{Cf}]/u.test(code), 'has a character that is not seen: write it without')
+  .refine((code) => !/^\.+$/.test(code), 'must have a letter or a digit')
+  .describe('a code that is typed or scanned');
 
-export const Instant = z.iso.datetime({ offset: true }).describe('instant with offset, ISO 8601');
-export const Day = z.iso.date().describe('calendar day, YYYY-MM-DD');
+const UUID = /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i;
+
+/** A code given to something new. It does not look like an id, so that the two are never taken for each other. */
+export const NewCode = Code.refine((code) => !UUID.test(code), 'looks like an id: choose another code');
+
+const inOurTime = (text: string): boolean => text >= '1900';
+
+export const Instant = z.iso
+  .datetime({ offset: true })
+  .refine(inOurTime, 'must be a year from 1900 on')
+  .describe('instant with offset, ISO 8601');
+export const Day = z.iso.date().refine(inOurTime, 'must be a year from 1900 on').describe('calendar day, YYYY-MM-DD');
 export const Text = z.string().trim().min(1).max(2_000);
 
 /**

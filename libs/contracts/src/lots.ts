@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import { Amount, AmountView, Taken } from './amount.js';
-import { Code, Day, Envelope, Instant, Nonconformity, PageQuery, Text, page, receipt } from './envelope.js';
+import { Code, Day, Envelope, Instant, NewCode, Nonconformity, PageQuery, Text, page, receipt } from './envelope.js';
 
 export const LOT_STATES = ['quarantined', 'released', 'held', 'rejected'] as const;
 export const ORIGINS = ['received', 'mixed', 'tank', 'cut'] as const;
 
 export const ReceiveLot = Envelope.extend({
-  code: Code.describe('our own code for the lot, as on its label'),
+  code: NewCode.describe('our own code for the lot, as on its label'),
   material: Code,
   supplier: Text,
   supplierLot: Text.describe("the supplier's lot number"),
@@ -34,16 +34,16 @@ export type ChangeLotState = z.output<typeof ChangeLotState>;
 const Inputs = z.array(Taken).min(1).max(200).describe('what it is made of');
 
 /** A bucket: what was mixed, of which lots. */
-export const MakeMix = Envelope.extend({ code: Code, inputs: Inputs }).meta({ id: 'MakeMix' });
+export const MakeMix = Envelope.extend({ code: NewCode, inputs: Inputs }).meta({ id: 'MakeMix' });
 export type MakeMix = z.output<typeof MakeMix>;
 
 /** A kit cut from rolls and sheets. */
-export const CutKit = Envelope.extend({ code: Code, inputs: Inputs }).meta({ id: 'CutKit' });
+export const CutKit = Envelope.extend({ code: NewCode, inputs: Inputs }).meta({ id: 'CutKit' });
 export type CutKit = z.output<typeof CutKit>;
 
 /** A fill of a bulk tank. The heel is measured before it (dip, gauge or scale); what differs from the book is kept. */
 export const FillTank = Envelope.extend({
-  code: Code.describe('code of the lot that the tank now holds'),
+  code: NewCode.describe('code of the lot that the tank now holds'),
   heel: Amount.nullable().describe('what was measured in the tank before the fill; null when it was empty'),
   inputs: Inputs,
 }).meta({ id: 'FillTank' });

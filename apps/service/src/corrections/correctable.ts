@@ -24,15 +24,21 @@ export const GOES_WITH: Readonly<Record<string, readonly { readonly table: strin
     { table: 'used', column: 'into_id' },
     { table: 'reading', column: 'of_id' },
     { table: 'signature', column: 'layer_record_id' },
+    { table: 'nonconformity', column: 'about_id' },
   ],
   repair: [
     { table: 'used', column: 'into_id' },
     { table: 'reading', column: 'of_id' },
     { table: 'acceptance', column: 'repair_id' },
+    { table: 'nonconformity', column: 'about_id' },
   ],
-  joint: [{ table: 'used', column: 'into_id' }],
+  joint: [
+    { table: 'used', column: 'into_id' },
+    { table: 'nonconformity', column: 'about_id' },
+  ],
   lot: [
     { table: 'lot_input', column: 'lot_id' },
     { table: 'lot_state', column: 'lot_id' },
+    { table: 'nonconformity', column: 'about_id' },
   ],
 };

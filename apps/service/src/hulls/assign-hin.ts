@@ -4,6 +4,7 @@ import { decodeHin, type ValidHin } from '@hull-record/trade';
 import type { Fact } from '../platform/facts/fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { meetHin } from '../platform/life/meet-hin.js';
 import { findHull } from '../platform/lookups/find-hull.js';
 import { Conflict, InvalidRequest, Unprocessable } from '../platform/refusals.js';
 import { HullNumberEntity } from './hull-number.entity.js';
@@ -27,6 +28,7 @@ export class AssignHin {
     const reading = readHin(request.hin);
     return this.record.run('HIN assigned', { ...request, number }, async (fact) => {
       const hullId = await findHull(fact.tx, number);
+      await meetHin(fact.tx, hullId);
       await assertMayAssign(fact, hullId, request);
       await assertNeverIssued(fact, reading);
       await fact.insert(HullNumberEntity, {

@@ -13,6 +13,7 @@ import { brokenLayerRules } from './broken-layer-rules.js';
 import { climateColumns } from './climate-columns.js';
 import { findScheduleLayer, readScheduleLayer } from './find-schedule-layer.js';
 import { LayerRecordEntity } from './layer-record.entity.js';
+import { moveDraws } from './move-draws.js';
 import { moveNonconformities } from './move-nonconformities.js';
 
 type SetLayer = Extract<CorrectedValues, { kind: 'layer record' }>;
@@ -34,6 +35,7 @@ export class AmendLayerRecord {
         ...(set.climate === undefined ? {} : climateColumns(set.climate)),
         note: set.note,
       });
+      await moveDraws(fact, old, { startedAt, endedAt });
       await moveNonconformities(fact, old.root, partId);
       await openBroken(fact, newId);
     });

@@ -1,19 +1,22 @@
 import type { EntityManager } from 'typeorm';
+import { resolveComposition } from '@hull-record/genealogy';
+import { loadUpstream } from '../platform/composition/load-upstream.js';
 import { standing } from '../platform/facts/standing.js';
 import type { BrokenRule } from '../platform/lots/break-of-lot-rules.js';
 import type { FoundLayer } from './find-schedule-layer.js';
 
-/** Received lots in these lots whose material the layer does not name; what is only mixed in is not named by schedules. */
+/**
+ * Less than this fraction of what was used is not held against a layer. Common practice: a tank that once held another
+ * material would otherwise be held against every layer for ever.
+ */
+const NOTICED = 1e-3;
+
+/** Materials of received lots that a layer does not name; what is only mixed in is not named by schedules. */
 const FOREIGN = `
-  with recursive up(id) as (
-    select unnest($1::uuid[])
-    union
-    select i.input_id from up join fact.lot_input i on i.lot_id = up.id and ${standing('i')}
-  )
-  select distinct l.code as lot, m.name as material from up
-  join fact.lot l on l.root = up.id and ${standing('l')}
+  select distinct l.code as lot, m.name as material from fact.lot l
   join fact.material m on m.root = l.material_id and ${standing('m')}
-  where m.role not in ('catalyst', 'promoter', 'inhibitor', 'pigment', 'release') and m.code <> all($2)
+  where l.root = any($1) and ${standing('l')}
+    and m.role not in ('catalyst', 'promoter', 'inhibitor', 'pigment', 'release') and m.code <> all($2)
   order by 1`;
 
 /** A material that the schedule does not allow in this layer is kept as used, and said. */
@@ -23,11 +26,17 @@ export const foreignMaterials = async (
   lots: readonly string[],
 ): Promise<readonly BrokenRule[]> => {
   const found = await tx.query<{ lot: string; material: string }[]>(FOREIGN, [
-    lots,
+    await noticedSources(tx, lots),
     layer.materials.map(({ material }) => material),
   ]);
   return found.map(({ lot, material }) => ({
     rule: 'material-not-in-schedule',
     detail: `${material} (lot ${lot}) is not a material of layer ${layer.name}.`,
   }));
+};
+
+const noticedSources = async (tx: EntityManager, lots: readonly string[]): Promise<readonly string[]> => {
+  const graph = await loadUpstream(tx, lots);
+  const portions = lots.flatMap((lot) => resolveComposition(lot, graph));
+  return portions.flatMap(({ source, fraction }) => (source !== null && fraction >= NOTICED ? [source] : []));
 };

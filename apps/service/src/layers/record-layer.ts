@@ -43,7 +43,7 @@ export class RecordLayer {
         ...climateColumns(request.climate),
         note: request.note ?? null,
       });
-      const taken = await writeUsed(fact, { kind: 'layer', id, partId }, request.used);
+      const taken = await writeUsed(fact, { kind: 'layer', id, partId }, request.used, new Date(request.endedAt));
       const lots = taken.map(({ lot }) => lot.id);
       for (const broken of await brokenLayerRules(fact.tx, { partId, layer, request, lots })) {
         await fact.open({ ...broken, aboutKind: 'layer', aboutId: id, partId });

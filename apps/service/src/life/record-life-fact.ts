@@ -4,6 +4,7 @@ import type { Fact, OpenedNonconformity } from '../platform/facts/fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { LifeFactEntity } from '../platform/life/life-fact.entity.js';
+import { meetHin } from '../platform/life/meet-hin.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { findHull } from '../platform/lookups/find-hull.js';
 import { Unprocessable } from '../platform/refusals.js';
@@ -36,6 +37,7 @@ export class RecordLifeFact {
 }
 
 const assertHasHin = async (fact: Fact, hullId: string): Promise<void> => {
+  await meetHin(fact.tx, hullId);
   const found = await fact.tx.query<unknown[]>("select from fact.hull_number where hull_id = $1 and kind = 'HIN'", [
     hullId,
   ]);

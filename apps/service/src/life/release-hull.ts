@@ -1,5 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Obstacle, ReleaseHull as Request } from '@hull-record/contracts';
+import type { Fact } from '../platform/facts/fact.js';
+import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { LifeFactEntity } from '../platform/life/life-fact.entity.js';
 import { findHull } from '../platform/lookups/find-hull.js';
@@ -22,6 +24,7 @@ export class ReleaseHull {
       { ...request, number },
       async (fact) => {
         const hullId = await findHull(fact.tx, number);
+        await assertReleasable(fact, hullId, number);
         const inTheWay = await obstaclesOf(fact.tx, hullId);
         if (inTheWay.length > 0) throw new NotReleasable(number, inTheWay);
         await fact.insert(LifeFactEntity, { hullId, what: 'released', dealerId: null, note: null });
@@ -31,6 +34,15 @@ export class ReleaseHull {
     );
   }
 }
+
+const assertReleasable = async (fact: Fact, hullId: string, number: string): Promise<void> => {
+  const [past] = await fact.tx.query<{ what: string }[]>(
+    `select f.what from fact.life_fact f where f.hull_id = $1 and f.what in ('released', 'scrapped') and ${standing('f')}
+     order by f.what desc limit 1`,
+    [hullId],
+  );
+  if (past) throw new Conflict(`${past.what}-already`, `Hull ${number} is ${past.what} already.`);
+};
 
 class NotReleasable extends Conflict {
   constructor(number: string, inTheWay: readonly Obstacle[]) {

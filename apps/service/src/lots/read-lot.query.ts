@@ -5,6 +5,7 @@ import { resolveComposition } from '@hull-record/genealogy';
 import { loadUpstream } from '../platform/composition/load-upstream.js';
 import { standing } from '../platform/facts/standing.js';
 import { measuredDifferenceKg, takenKg } from '../platform/lots/book-kg.js';
+import { uuidOrNull } from '../platform/lookups/uuid-or-null.js';
 import { NotThere } from '../platform/refusals.js';
 import { LOT_COLUMNS, LOT_TABLES } from './lot-columns.js';
 
@@ -18,7 +19,7 @@ const READ = `
       from fact.lot_state s where s.lot_id = l.root and ${standing('s')}), '[]') as states,
     ${takenKg('l.root')} as "usedKg", coalesce(${measuredDifferenceKg('l.root')}, 0) as "adjustedKg"
   from ${LOT_TABLES}
-  where (l.code = $1 or l.root::text = lower($1)) and ${standing('l')} order by l.recorded_at limit 1`;
+  where (l.code = $1 or l.root = ${uuidOrNull('$1::text')}) and ${standing('l')} order by l.recorded_at limit 1`;
 
 /** One lot, by code or id, with what it is made of. */
 @Injectable()

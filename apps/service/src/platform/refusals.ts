@@ -9,7 +9,14 @@ export abstract class Refusal extends Error {
   /** Stable code; the problem's type is `/problems/` and this. */
   abstract readonly code: string;
   abstract readonly reason:
-    'malformed' | 'forbidden' | 'not found' | 'conflict' | 'unprocessable' | 'too large' | 'unsupported';
+    | 'malformed'
+    | 'forbidden'
+    | 'not found'
+    | 'conflict'
+    | 'unprocessable'
+    | 'too large'
+    | 'unsupported'
+    | 'unavailable';
   readonly errors: readonly FieldError[] = [];
   /** More data for the one who reads the problem. */
   readonly data: Readonly<Record<string, unknown>> = {};
@@ -94,5 +101,16 @@ export class Conflict extends Refusal {
   ) {
     super(message);
     this.errors = pointer === undefined ? [] : [{ pointer, detail: message }];
+  }
+}
+
+/** The database does not answer now. Whether the request was recorded is not known; sending it again is safe. */
+export class Unavailable extends Refusal {
+  readonly code = 'try-later';
+  readonly reason = 'unavailable';
+  constructor() {
+    super(
+      'The database does not answer now. Send the same request again, with the same id: it is recorded once at most.',
+    );
   }
 }

@@ -1,6 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { standing } from '../platform/facts/standing.js';
-import { lotStateAt } from '../platform/lots/find-lots.js';
+import { stateOrDefault } from '../platform/lots/find-lots.js';
 
 /** A received lot in words. */
 export interface DescribedLot {
@@ -19,7 +19,7 @@ export const describeLots = async (
 ): Promise<ReadonlyMap<string, DescribedLot>> => {
   const rows = await tx.query<DescribedLot[]>(
     `select l.root as "lotId", l.code as lot, l.supplier, l.supplier_lot as "supplierLot", m.name as material,
-       ${lotStateAt('l.root', "'infinity'")} as state
+       ${stateOrDefault('l', "'infinity'")} as state
      from fact.lot l left join fact.material m on m.root = l.material_id and ${standing('m')}
      where l.root = any($1) and ${standing('l')}`,
     [ids],

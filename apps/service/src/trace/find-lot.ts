@@ -1,5 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { standing } from '../platform/facts/standing.js';
+import { uuidOrNull } from '../platform/lookups/uuid-or-null.js';
 import { NotThere } from '../platform/refusals.js';
 
 /** A lot as a trace begins with it. */
@@ -17,7 +18,7 @@ export interface AskedLot {
 export const findLot = async (tx: EntityManager, lot: string): Promise<AskedLot> => {
   const [found] = await tx.query<AskedLot[]>(
     `select l.root as id, l.code, l.origin = 'received' as received from fact.lot l
-     where (l.code = $1 or l.root::text = lower($1)) and ${standing('l')} order by l.recorded_at limit 1`,
+     where (l.code = $1 or l.root = ${uuidOrNull('$1::text')}) and ${standing('l')} order by l.recorded_at limit 1`,
     [lot],
   );
   if (!found) throw new NotThere('lot', lot);

@@ -2,7 +2,7 @@ import type { EntityManager } from 'typeorm';
 import { resolveComposition, type Composition } from '@hull-record/genealogy';
 import { basisOf, weaknessOf } from './basis.js';
 import { loadUpstream } from './load-upstream.js';
-import { sumByRole, sumBySource, type UsedAmount } from './sum-place.js';
+import { sumByRole, sumBySource, type SourceInPlace, type UsedAmount } from './sum-place.js';
 import { standing } from '../facts/standing.js';
 
 /** A layer, joint or repair that stands, and the part it belongs to. */
@@ -49,10 +49,14 @@ export const refreshPlaces = async (
   const composition = await compositionsOf(tx, used);
   await tx.query('delete from derived.place_source where place_id = any($1)', [ids]);
   await tx.query('delete from derived.place_role where place_id = any($1)', [ids]);
-  for (const place of standingPlaces) {
-    const amounts = used.filter((row) => row.into_id === place.place_id).map((row) => toAmount(row, composition));
-    await keepPlace(tx, place, amounts);
-  }
+  const byPlace = new Map<string, UsedRow[]>(ids.map((id) => [id, []]));
+  for (const row of used) byPlace.get(row.into_id)?.push(row);
+  const sums = standingPlaces.map((place) => {
+    const amounts = (byPlace.get(place.place_id) ?? []).map((row) => toAmount(row, composition));
+    return { place, sources: sumBySource(amounts) };
+  });
+  await keepSources(tx, sums);
+  await keepRoles(tx, sums);
 };
 
 const lockPlaces = async (tx: EntityManager, ids: readonly string[]): Promise<void> => {
@@ -75,27 +79,34 @@ const toAmount = (row: UsedRow, compositions: ReadonlyMap<string, Composition>):
   composition: compositions.get(row.lot_id) ?? [],
 });
 
-const keepPlace = async (tx: EntityManager, place: Place, amounts: readonly UsedAmount[]): Promise<void> => {
-  const sources = sumBySource(amounts);
-  await tx.query(
+interface PlaceSums {
+  readonly place: Place;
+  readonly sources: readonly SourceInPlace[];
+}
+
+/** All places in one statement: a correction can reach thousands. */
+const keepSources = (tx: EntityManager, sums: readonly PlaceSums[]): Promise<unknown> => {
+  const rows = sums.flatMap(({ place, sources }) => sources.map((source) => ({ ...place, ...source })));
+  return tx.query(
     `insert into derived.place_source (place_id, part_id, into_kind, role, source_id, kg, basis, first_at, last_at)
-     select $1, $2, $3, * from unnest($4::text[], $5::uuid[], $6::float8[], $7::text[], $8::timestamptz[], $9::timestamptz[])`,
+     select * from unnest($1::uuid[], $2::uuid[], $3::text[], $4::text[], $5::uuid[], $6::float8[], $7::text[],
+       $8::timestamptz[], $9::timestamptz[])`,
     [
-      place.place_id,
-      place.part_id,
-      place.into_kind,
-      sources.map(({ role }) => role),
-      sources.map(({ source }) => source),
-      sources.map(({ kg }) => kg),
-      sources.map(({ weakness }) => basisOf(weakness)),
-      sources.map(({ firstAt }) => firstAt),
-      sources.map(({ lastAt }) => lastAt),
+      ...[rows.map((row) => row.place_id), rows.map((row) => row.part_id), rows.map((row) => row.into_kind)],
+      ...[rows.map((row) => row.role), rows.map((row) => row.source), rows.map((row) => row.kg)],
+      ...[rows.map((row) => basisOf(row.weakness)), rows.map((row) => row.firstAt), rows.map((row) => row.lastAt)],
     ],
   );
-  const roles = sumByRole(sources);
-  await tx.query(
+};
+
+const keepRoles = (tx: EntityManager, sums: readonly PlaceSums[]): Promise<unknown> => {
+  const rows = sums.flatMap(({ place, sources }) => sumByRole(sources).map((role) => ({ ...place, ...role })));
+  return tx.query(
     `insert into derived.place_role (place_id, part_id, role, kg)
-     select $1, $2, * from unnest($3::text[], $4::float8[])`,
-    [place.place_id, place.part_id, roles.map(({ role }) => role), roles.map(({ kg }) => kg)],
+     select * from unnest($1::uuid[], $2::uuid[], $3::text[], $4::float8[])`,
+    [
+      ...[rows.map((row) => row.place_id), rows.map((row) => row.part_id)],
+      ...[rows.map((row) => row.role), rows.map((row) => row.kg)],
+    ],
   );
 };

@@ -13,7 +13,7 @@ pg.types.setTypeParser(DATE, (day) => day);
  * @param url connection string of the service role
  * @param poolSize connections at most; at least the number of facts recorded at one time
  */
-export const serviceDataSource = (url: string, poolSize = 10): DataSource =>
+export const serviceDataSource = (url: string, poolSize = 20): DataSource =>
   new DataSource({
     type: 'postgres',
     url,
@@ -23,6 +23,7 @@ export const serviceDataSource = (url: string, poolSize = 10): DataSource =>
     extra: {
       options: '-c timezone=UTC',
       statement_timeout: 60_000,
+      lock_timeout: 15_000, // who waits longer is told to try again, and gives its connection back
       idle_in_transaction_session_timeout: 60_000,
       connectionTimeoutMillis: 20_000,
     },

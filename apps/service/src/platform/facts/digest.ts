@@ -23,5 +23,11 @@ export const canonical = (value: unknown): string => canonicalJson(plain(value))
 /** SHA-256 of the canonical JSON of a request. */
 export const digestOf = (value: unknown): Buffer => createHash('sha256').update(canonical(value)).digest();
 
-/** SHA-256, in hexadecimal, of a row as the database holds it: column names to values. */
-export const rowDigest = (columns: Readonly<Record<string, unknown>>): string => digestOf(columns).toString('hex');
+/**
+ * SHA-256, in hexadecimal, of a row as the database holds it: column names to values, those without a value left out, so
+ * that a column which a later migration adds changes no digest that was written before it.
+ */
+export const rowDigest = (columns: Readonly<Record<string, unknown>>): string =>
+  digestOf(
+    Object.fromEntries(Object.entries(columns).filter(([, value]) => value !== null && value !== undefined)),
+  ).toString('hex');

@@ -34,6 +34,9 @@ export interface OpenedNonconformity {
   readonly detail: string;
 }
 
+/** A statement has at most 65,535 parameters, and no table has more than 60 columns. */
+const ROWS_AT_ONCE = 1_000;
+
 /** A fact while it is being recorded, inside its transaction: what it writes goes into its journal entry. */
 export class Fact {
   readonly rows: WrittenRow[] = [];
@@ -53,18 +56,15 @@ export class Fact {
     return id as string;
   }
 
-  /** Appends rows of one kind in one statement. */
+  /** Appends rows of one kind, many in one statement. */
   async insertMany<E extends FactRow>(entity: EntityTarget<E>, rows: readonly NewRow<E>[]): Promise<readonly string[]> {
     if (rows.length === 0) return [];
     const metadata = this.tx.connection.getMetadata(entity);
     const complete = rows.map((values, i) => this.complete(values, this.rows.length + i));
-    await this.tx
-      .createQueryBuilder()
-      .insert()
-      .into(entity)
-      .values(complete as never)
-      .updateEntity(false)
-      .execute();
+    for (let i = 0; i < complete.length; i += ROWS_AT_ONCE) {
+      const some = complete.slice(i, i + ROWS_AT_ONCE) as never;
+      await this.tx.createQueryBuilder().insert().into(entity).values(some).updateEntity(false).execute();
+    }
     for (const row of complete) this.rows.push(written(metadata, row));
     return complete.map((row) => row.id);
   }

@@ -1,5 +1,5 @@
 import { QueryFailedError } from 'typeorm';
-import { Conflict, InvalidRequest, type Refusal, Unprocessable } from '../refusals.js';
+import { ClientIdReused, Conflict, InvalidRequest, type Refusal, Unavailable, Unprocessable } from '../refusals.js';
 
 /** What it means when a constraint of the database refuses: the database is the judge, also between two at once. */
 const MEANINGS: Readonly<Record<string, () => Refusal>> = {
@@ -53,11 +53,20 @@ const MEANINGS: Readonly<Record<string, () => Refusal>> = {
 /** A character that no text of the database can have, as in a search or a path: character_not_in_repertoire. */
 const UNKEPT_TEXT = '22021';
 
+/** The server is stopping, starting, or took too long. */
+const UNAVAILABLE = /^(08|57)|^E(CONN|PIPE)/;
+
 const SERIALIZATION = new Set(['40001', '40P01', '55P03']);
+
+/** The pool gave no connection in time, or the server is gone. */
+const isUnreachable = (error: unknown): boolean =>
+  error instanceof Error &&
+  (UNAVAILABLE.test(String((error as { code?: unknown }).code)) ||
+    /timeout exceeded when trying to connect|Connection terminated/.test(error.message));
 
 /** The refusal that a database error stands for, when it is one that users can mend. */
 export const fromDatabase = (error: unknown): Refusal | undefined => {
-  if (!(error instanceof QueryFailedError)) return undefined;
+  if (!(error instanceof QueryFailedError)) return isUnreachable(error) ? new Unavailable() : undefined;
   const { constraint, code } = error.driverError as { constraint?: string; code?: string };
   if (code !== undefined && SERIALIZATION.has(code)) {
     return new Conflict('try-again', 'Others were recording the same thing at once: send the request again.');
@@ -66,5 +75,10 @@ export const fromDatabase = (error: unknown): Refusal | undefined => {
     return new InvalidRequest([
       { pointer: '', detail: 'has a character that no text can have (U+0000): write it without' },
     ]);
+  if (code?.startsWith('22')) {
+    return new InvalidRequest([{ pointer: '', detail: 'has a value that is out of the range that can be kept' }]);
+  }
+  if (code !== undefined && UNAVAILABLE.test(code)) return new Unavailable();
+  if (constraint?.endsWith('_pkey')) return new ClientIdReused('given');
   return constraint === undefined ? undefined : MEANINGS[constraint]?.();
 };

@@ -13,6 +13,7 @@ const STATUS = {
   'too large': 413,
   unsupported: 415,
   unprocessable: 422,
+  unavailable: 503,
 } as const;
 
 /** Makes every error RFC 9457 problem details: the one place where a refusal meets HTTP. */
@@ -50,7 +51,8 @@ export const toProblem = (error: unknown): Problem => {
     type: '/problems/internal',
     title: 'internal error',
     status: 500,
-    detail: 'Something went wrong here; it was logged. Nothing was recorded.',
+    detail:
+      'Something went wrong here; it was logged. Send the same request again, with the same id: it is recorded once at most.',
   };
 };
 

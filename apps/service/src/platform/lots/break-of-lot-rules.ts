@@ -22,5 +22,8 @@ export const brokenLotRules = (lot: FoundLot): readonly BrokenRule[] => {
   if (lot.state !== 'released') {
     broken.push({ rule: 'lot-not-released', detail: `Lot ${lot.code} was ${lot.state} when it was used.` });
   }
+  if (lot.notYetThere) {
+    broken.push({ rule: 'used-before-it-came', detail: `Lot ${lot.code} was used before it came or was made.` });
+  }
   return broken;
 };

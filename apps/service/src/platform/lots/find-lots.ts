@@ -1,6 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import type { Fact } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
+import { uuidOrNull } from '../lookups/uuid-or-null.js';
 import { NotThere, Unprocessable } from '../refusals.js';
 
 /** A lot as those who take from it need to know it. */
@@ -12,7 +13,9 @@ export interface FoundLot {
   readonly expiresOn: string | null;
   /** Day, in the time zone of the plant, on which it is taken. */
   readonly takenOn: string;
-  /** State at the time it is taken; a made lot is released unless somebody said otherwise. */
+  /** Whether it had not come yet when it was taken. */
+  readonly notYetThere: boolean;
+  /** State at the time it is taken; until somebody says otherwise a received lot is quarantined, a made one released. */
   readonly state: 'quarantined' | 'released' | 'held' | 'rejected';
   readonly densityKgPerL?: number;
   readonly arealMassKgPerM2?: number;
@@ -27,25 +30,32 @@ interface Row {
   readonly tank_id: string | null;
   readonly expires_on: string | null;
   readonly taken_on: string;
-  readonly state: FoundLot['state'] | null;
+  readonly state: FoundLot['state'];
+  readonly not_yet_there: boolean;
   readonly density: number | null;
   readonly areal_mass: number | null;
   readonly piece_mass: number | null;
 }
 
-/** State of a lot at an instant: the newest that had happened. */
+/** State of a lot at an instant: the newest that had happened; null when nobody had said any. */
 export const lotStateAt = (lot: string, at: string): string => `(
   select s.state from fact.lot_state s where s.lot_id = ${lot} and s.happened_at <= ${at} and ${standing('s')}
   order by s.happened_at desc, s.recorded_at desc, s.id limit 1)`;
 
+/** The same, with what holds until somebody says: a received lot is quarantined, a made one released. */
+export const stateOrDefault = (l: string, at: string): string =>
+  `coalesce(${lotStateAt(`${l}.root`, at)}, case when ${l}.origin = 'received' then 'quarantined' else 'released' end)`;
+
 const FIND = `
   select asked.text as asked, l.root as id, l.code, l.origin, l.tank_id, l.expires_on::text,
     ($3::timestamptz at time zone p.time_zone)::date::text as taken_on,
-    ${lotStateAt('l.root', '$3')} as state,
+    ${stateOrDefault('l', '$3')} as state, l.happened_at > $3 as not_yet_there,
     m.density_kg_per_l as density, m.areal_mass_kg_per_m2 as areal_mass,
     case when l.origin = 'cut' then l.kg else m.piece_mass_kg end as piece_mass
   from unnest($2::text[]) asked(text)
-  join fact.lot l on l.plant_id = $1 and (l.code = asked.text or l.root::text = lower(asked.text)) and ${standing('l')}
+  join lateral (
+    select * from fact.lot c where c.plant_id = $1 and c.code = asked.text
+    union select * from fact.lot r where r.plant_id = $1 and r.root = ${uuidOrNull('asked.text')}) l on ${standing('l')}
   join fact.plant p on p.id = l.plant_id
   left join fact.tank t on t.id = l.tank_id
   left join fact.material m on m.root = coalesce(l.material_id, t.material_id) and ${standing('m')}`;
@@ -57,7 +67,8 @@ const toLot = (row: Row): FoundLot => ({
   tankId: row.tank_id,
   expiresOn: row.expires_on,
   takenOn: row.taken_on,
-  state: row.state ?? 'released',
+  state: row.state,
+  notYetThere: row.not_yet_there,
   ...(row.density === null ? {} : { densityKgPerL: row.density }),
   ...(row.areal_mass === null ? {} : { arealMassKgPerM2: row.areal_mass }),
   ...(row.piece_mass === null ? {} : { pieceMassKg: row.piece_mass }),

@@ -22,26 +22,27 @@ export interface ResolvedTaken {
 /**
  * Finds the lots that were taken from, and makes each amount kilograms.
  *
- * A tank stands for the lot that was in it when the fact happened.
+ * A tank stands for the lot that was in it when it was drawn.
  *
  * @param pointer JSON pointer of the i-th entry
+ * @param at when it was taken
  * @throws NotThere, Unprocessable `unit-without-conversion`, `tank-was-empty`
  */
 export const resolveTaken = async (
   fact: Fact,
   taken: readonly Taken[],
   pointer: (i: number) => string,
+  at: Date = fact.happenedAt,
 ): Promise<readonly ResolvedTaken[]> => {
   const lots = await findLots(
     fact.tx,
     fact.author.plantId,
     taken.flatMap(({ lot }) => lot ?? []),
-    fact.happenedAt,
+    at,
   );
   const resolved: ResolvedTaken[] = [];
   for (const [i, { lot, tank, amount }] of taken.entries()) {
-    const found =
-      tank === undefined ? lots.get(lot as string) : await lotInTank(fact, tank, fact.happenedAt, `${pointer(i)}/tank`);
+    const found = tank === undefined ? lots.get(lot as string) : await lotInTank(fact, tank, at, `${pointer(i)}/tank`);
     if (!found) throw new NotThere('lot', lot as string, `${pointer(i)}/lot`);
     resolved.push({
       lot: found,

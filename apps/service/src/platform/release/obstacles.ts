@@ -1,7 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import type { Obstacle } from '@hull-record/contracts';
 import { lotsInParts } from '../composition/lots-in-parts.js';
-import { lotStateAt } from '../lots/find-lots.js';
+import { stateOrDefault } from '../lots/find-lots.js';
 import { standing } from '../facts/standing.js';
 import { isOpenDefect, isOpenReading } from './open.js';
 
@@ -35,8 +35,13 @@ const READINGS_MISSING = `
   select 'reading-missing', m.part, m.code, m.root,
     q.what || ' of ' || m.name || ': ' || n.taken || ' of ' || q.spots || ' spots read.', m.position
   from made m, jsonb_to_recordset(m.readings) as q(what text, spots int),
-    lateral (select count(distinct g.spot)::int as taken from fact.reading g where g.of_id = m.root and g.what = q.what and ${standing('g')}) n
+    lateral (select count(distinct g.spot)::int as taken from fact.reading g where g.of_id = m.root and g.what = q.what
+      and g.verdict <> 'no limit' and ${standing('g')}) n
   where n.taken < q.spots`;
+
+const NOTHING_USED = `
+  select 'nothing-used', m.part, m.code, m.root, 'Nothing is recorded as used in ' || m.name || '.', m.position
+  from made m where not exists (select from fact.used u where u.into_id = m.root and ${standing('u')})`;
 
 const READINGS_OUTSIDE = `
   select 'reading-outside', p.number, null, g.root,
@@ -61,12 +66,12 @@ const NONCONFORMITIES_OPEN = `
 
 const LOTS_HELD = `
   select 'lot-' || s.state, null, null, l.root, 'Lot ' || l.code || coalesce(' (' || l.supplier || ' ' || l.supplier_lot || ')', '') || ' is ' || s.state || '.', 0
-  from fact.lot l, lateral (select ${lotStateAt('l.root', "'infinity'")} as state) s
+  from fact.lot l, lateral (select ${stateOrDefault('l', "'infinity'")} as state) s
   where l.root = any($2::uuid[]) and ${standing('l')} and s.state <> 'released'`;
 
 const ALL = `with ${PARTS}, ${MADE}
   select rule, part, layer, about, detail from (
-    ${[PARTS_MISSING, LAYERS_MISSING, UNSIGNED, READINGS_MISSING, READINGS_OUTSIDE, DEFECTS_OPEN, NONCONFORMITIES_OPEN, LOTS_HELD].join(' union all ')}
+    ${[PARTS_MISSING, LAYERS_MISSING, UNSIGNED, NOTHING_USED, READINGS_MISSING, READINGS_OUTSIDE, DEFECTS_OPEN, NONCONFORMITIES_OPEN, LOTS_HELD].join(' union all ')}
   ) found order by part nulls last, place, rule, detail, about`;
 
 /** Everything that stands in the way of releasing a hull; nothing when it may be released. */

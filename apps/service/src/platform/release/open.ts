@@ -1,14 +1,17 @@
 import { standing } from '../facts/standing.js';
 
+/** A decision is about what stood when it was made: a fact that was corrected since has to be decided on again. */
 const disposed = (fact: string, as: string, asOf?: string): string =>
-  `exists (select from fact.disposition o where o.of_id = ${fact}.root and o.disposition in (${as}) and ${standing('o', asOf)})`;
+  `exists (select from fact.disposition o where o.of_id = ${fact}.root and o.disposition in (${as})
+    and o.recorded_at >= ${fact}.recorded_at and ${standing('o', asOf)})`;
 
-/** SQL: a repair of this defect stands and was accepted. */
-export const isRepaired = (defect: string, asOf?: string): string => `exists (
-  select from fact.repair_defect rd
+/** SQL: the newest repair of this defect that stands was accepted. */
+export const isRepaired = (defect: string, asOf?: string): string => `coalesce((
+  select exists (select from fact.acceptance ac where ac.repair_id = rp.id and ac.accepted and ${standing('ac', asOf)})
+  from fact.repair_defect rd
   join fact.repair rp on rp.root = rd.repair_id and ${standing('rp', asOf)}
-  join fact.acceptance ac on ac.repair_id = rp.id and ac.accepted and ${standing('ac', asOf)}
-  where rd.defect_id = ${defect}.root and ${standing('rd', asOf)})`;
+  where rd.defect_id = ${defect}.root and ${standing('rd', asOf)}
+  order by rp.number desc limit 1), false)`;
 
 /** SQL: a defect that is neither repaired and accepted nor under concession. */
 export const isOpenDefect = (defect: string, asOf?: string): string =>

@@ -15,14 +15,16 @@ export interface UsedInto {
  * Keeps what was used in a layer, joint or repair. A lot that was expired, held or not released is kept as used, and a
  * nonconformity is opened: what happened is never refused for breaking a rule.
  *
+ * @param at when it was taken: of a layer, when the layer was made, whenever it is entered
  * @returns what was taken, in the order given
  */
 export const writeUsed = async (
   fact: Fact,
   into: UsedInto,
   used: readonly Taken[],
+  at: Date = fact.happenedAt,
 ): Promise<readonly ResolvedTaken[]> => {
-  const taken = await resolveTaken(fact, used, (i) => `/used/${i}`);
+  const taken = await resolveTaken(fact, used, (i) => `/used/${i}`, at);
   await fact.insertMany(
     UsedEntity,
     taken.map(({ lot, tankId, amount }) => ({
@@ -30,6 +32,7 @@ export const writeUsed = async (
       tankId,
       intoKind: into.kind,
       intoId: into.id,
+      happenedAt: at,
       ...amount,
     })),
   );

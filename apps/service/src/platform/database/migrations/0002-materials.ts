@@ -66,6 +66,7 @@ const LOT = `
   create unique index lot_code_once on fact.lot (plant_id, code) where root = id;
   create unique index tank_fill_once on fact.lot (tank_id, fill_number) where root = id;
   create index lot_root on fact.lot (root);
+  create index lot_material on fact.lot (material_id);
   create index lot_happened on fact.lot (happened_at, root);
   create index lot_supplier_lot on fact.lot (supplier_lot);
   create table fact.lot_input (${FACT_COLUMNS},

@@ -58,6 +58,7 @@ const HULL = `
   create table fact.hull (${FACT_COLUMNS},
     model_id uuid not null references fact.model
   );
+  create index hull_happened on fact.hull (happened_at, id);
   create table fact.hull_number (${FACT_COLUMNS},
     hull_id uuid not null references fact.hull,
     kind text not null constraint hull_number_kind_known check (kind in ('hull number', 'HIN')),

@@ -66,6 +66,7 @@ const LAYER = `
     constraint reading_interval_open check (below is null or below > value)
   );
   create index reading_of on fact.reading (of_id);
+  create index reading_equipment on fact.reading (equipment_id, happened_at) where equipment_id is not null;
   create table fact.signature (${FACT_COLUMNS},
     layer_record_id uuid not null,
     makers uuid[] not null,

@@ -15,8 +15,8 @@ export class Derived0005 implements MigrationInterface {
 }
 
 /**
- * No kg in the indexes of place_source: with it every change of an amount would rewrite both indexes instead of being
- * a heap-only update. Statistics of source are raised because the default sample misses half of the sources.
+ * No kg in the indexes of place_source: they are for finding places, and stay small. Statistics of source are raised
+ * because the default sample misses half of the sources.
  */
 const DERIVED = `
   create table derived.lot_composition (
@@ -28,7 +28,6 @@ const DERIVED = `
     basis text not null,
     constraint lot_composition_once unique nulls not distinct (lot_id, version, source_id, role)
   );
-  create index lot_composition_source on derived.lot_composition (source_id, lot_id);
   create table derived.composed_lot (
     lot_id uuid primary key,
     version integer not null,
@@ -45,7 +44,7 @@ const DERIVED = `
     first_at timestamptz not null,
     last_at timestamptz not null,
     constraint place_source_once unique nulls not distinct (place_id, role, source_id)
-  ) with (fillfactor = 70);
+  );
   create index place_source_source on derived.place_source (source_id, part_id);
   create index place_source_part on derived.place_source (part_id);
   alter table derived.place_source alter source_id set statistics 1000;
@@ -55,6 +54,6 @@ const DERIVED = `
     role text not null,
     kg double precision not null,
     constraint place_role_once primary key (place_id, role)
-  ) with (fillfactor = 70);
+  );
   create index place_role_part on derived.place_role (part_id, role);
 `;
