@@ -51,7 +51,7 @@ describe('a refusal as problem details (RFC 9457)', () => {
 
   it.each([
     new Error('password is x'),
-    failed({ code: '08006' }),
+    failed({ code: 'XX000' }),
     failed({ code: '23505', constraint: 'other' }),
     'x',
     null,
@@ -59,6 +59,21 @@ describe('a refusal as problem details (RFC 9457)', () => {
     const problem = toProblem(error);
     expect(problem).toMatchObject({ type: '/problems/internal', status: 500 });
     expect(JSON.stringify(problem)).not.toMatch(/password|secret|driver|insert/);
+  });
+});
+
+describe('a database that does not answer', () => {
+  it.each([
+    ['a lost connection', failed({ code: '08006' })],
+    ['a server that stops', failed({ code: '57P01' })],
+    ['a statement that took too long', failed({ code: '57014' })],
+    ['a server that is gone', Object.assign(new Error('connect'), { code: 'ECONNREFUSED' })],
+    ['a pool without a free connection', new Error('timeout exceeded when trying to connect')],
+  ])('as %s says to send the same again, and does not claim that nothing was recorded', (_what, error) => {
+    const problem = toProblem(error);
+    expect(problem).toMatchObject({ type: '/problems/try-later', status: 503 });
+    expect(problem.detail).toContain('same id');
+    expect(JSON.stringify(problem)).not.toMatch(/secret|driver|insert|[Nn]othing was recorded/);
   });
 });
 
