@@ -54,7 +54,7 @@ describe('The build record of a hull', () => {
     ['a repair', 'Geometry taper 12:1, ground out 48 × 40 mm, 2 mm deep Plies 3 x mat 300 Done by PAT-1'],
     [
       'a bucket by its suppliers’ lots',
-      'B-1 S-R-2 (78.4 %) S-R-1 (19.6 %) S-C-1 (2 %) mix of Vinyl ester resin + MEKP catalyst',
+      'B-1 Vinyl ester resin, S-R-2 (78.4 %) Vinyl ester resin, S-R-1 (19.6 %) MEKP catalyst, S-C-1 (2 %) mix of Vinyl ester resin + MEKP catalyst',
     ],
     ['the weakest basis on the path', '240 g (0.24 kg) as scheduled'],
     ['another person’s acceptance', 'Acceptance accepted by INS-1'],

@@ -58,7 +58,7 @@ describe('the demo plant', () => {
     const lines: string[] = [];
     await service.get(DemoPlant).load((line) => lines.push(line));
     expect(await countFacts(service)).toEqual(before);
-    expect(lines).toEqual([]);
+    expect(lines).toEqual([expect.stringContaining(`${service.url}/#/lots/${BAD_LOT}`)]);
     expect(service.get(DemoProgress).now.state).toBe('loaded');
   });
 

@@ -41,6 +41,7 @@ describe('the service on its own database', () => {
     expect(url).toMatch(/^http:\/\/127\.0\.0\.1:\d+$/);
     await first.said(new RegExp(`API page   ${url}/api/docs\\n`));
     await first.said(new RegExp(`Data in    ${dataDir}\\n`));
+    await first.said(/Database {3}\/\S*\/pg\n/);
     await first.said(/Ctrl-C stops it/);
   });
 

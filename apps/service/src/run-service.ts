@@ -42,13 +42,13 @@ const startAll = async (
   started: Started,
 ): Promise<void> => {
   makeDataDir(config.dataDir);
-  const { db, close } = await openDatabase(config, say);
+  const { db, clusterDir, close } = await openDatabase(config, say);
   started.push(close);
   stop.throwIfAborted();
   const app = await createApp({ db, plant: config.plant, dataDir: config.dataDir, ...web });
   started.push(() => closeApp(app));
   stop.throwIfAborted();
-  tellWhereToLook(await listen(app, config), config, say);
+  tellWhereToLook({ url: await listen(app, config), clusterDir }, config, say);
   if (config.demo) started.push(loadDemo(app, say));
 };
 
@@ -91,10 +91,16 @@ const loadDemo = (app: NestExpressApplication, say: Say): (() => Promise<void>) 
   };
 };
 
-const tellWhereToLook = (url: string, config: Config, say: Say): void => {
+interface Place {
+  readonly url: string;
+  readonly clusterDir: string | null;
+}
+
+const tellWhereToLook = ({ url, clusterDir }: Place, config: Config, say: Say): void => {
   say(`Hull Record is at ${url}`);
   say(`  API page   ${url}/api/docs`);
   say(`  Data in    ${config.dataDir}`);
+  if (clusterDir !== null) say(`  Database   ${clusterDir}`);
   say('  Until people sign in, calls name badge ADMIN and device DESK, or any that you register.');
   say('  Ctrl-C stops it; the data stays.');
 };

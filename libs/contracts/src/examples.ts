@@ -1,5 +1,5 @@
 import { EXAMPLES_OF_MAKING } from './examples-of-making.js';
-import { taken, told } from './example-parts.js';
+import { atTheDesk, taken, told } from './example-parts.js';
 import type { routes } from './routes.js';
 
 const SKIN = {
@@ -32,16 +32,16 @@ const LAYERS = [
 
 /** One request for each route that takes a body, invented throughout; the API page shows them. */
 export const EXAMPLES: Readonly<Partial<Record<keyof typeof routes, object>>> = {
-  registerPerson: told({ badge: 'LAM-07', name: 'A. Example', roles: ['laminator'] }),
-  registerDevice: told({ code: 'TAB-3', description: 'Tablet at mold 3', ratedForClassifiedArea: false }),
-  registerEquipment: told({ code: 'MG-2', kind: 'gauge', description: 'Wet-film gauge, 2 to 40 mil' }),
-  registerDealer: told({ code: 'NLM', name: 'Northlight Marine', place: 'Calder Bay' }),
-  registerMaterial: told({
+  registerPerson: atTheDesk({ badge: 'LAM-07', name: 'A. Example', roles: ['laminator'] }),
+  registerDevice: atTheDesk({ code: 'TAB-3', description: 'Tablet at mold 3', ratedForClassifiedArea: false }),
+  registerEquipment: atTheDesk({ code: 'MG-2', kind: 'gauge', description: 'Wet-film gauge, 2 to 40 mil' }),
+  registerDealer: atTheDesk({ code: 'NLM', name: 'Northlight Marine', place: 'Calder Bay' }),
+  registerMaterial: atTheDesk({
     ...{ code: 'RES-VE', name: 'Vinyl ester resin, promoted', role: 'resin', maker: 'Aldermoor Resins' },
     ...{ shelfLifeDays: 90, densityKgPerL: 1.05, lossAllowance: 0.03 },
     makerData: { catalystWindow: { min: 1.2, max: 2.4, unit: '%' }, dataSheet: 'Vinyl ester resin, issue 4' },
   }),
-  registerTank: told({ code: 'T1', material: 'RES-VE', capacityKg: 4_000 }),
+  registerTank: atTheDesk({ code: 'T1', material: 'RES-VE', capacityKg: 4_000 }),
   fillTank: told({
     ...{ code: 'T1-014', heel: { quantity: '410', unit: 'kg', basis: 'metered' } },
     inputs: [taken({ lot: 'VE-2231' }, '1950', 'kg')],
@@ -56,9 +56,9 @@ export const EXAMPLES: Readonly<Partial<Record<keyof typeof routes, object>>> = 
     ...{ code: 'B-0514-3', inputs: [taken({ tank: 'T1' }, '20', 'kg'), taken({ lot: 'CAT-118' }, '0.36', 'kg')] },
   }),
   cutKit: told({ code: 'K-86-12', inputs: [taken({ lot: 'MAT-0907' }, '42.5', 'm2')] }),
-  registerModel: told({ code: 'TS86', name: 'TS 86, open, 8.6 m', skins: { 'hull molding': SKIN } }),
-  publishSchedule: told({ partKind: 'hull molding', version: 1, layers: LAYERS }),
-  registerMold: told({ code: 'M-86-1', model: 'TS86', partKind: 'hull molding' }),
+  registerModel: atTheDesk({ code: 'TS86', name: 'TS 86, open, 8.6 m', skins: { 'hull molding': SKIN } }),
+  publishSchedule: atTheDesk({ partKind: 'hull molding', version: 1, layers: LAYERS }),
+  registerMold: atTheDesk({ code: 'M-86-1', model: 'TS86', partKind: 'hull molding' }),
   startHull: told({ number: '86-0112', model: 'TS86', mold: 'M-86-1' }),
   assignHin: told({ hin: 'TRZ08612E626' }),
   recordLifeFact: told({ what: 'at dealer', dealer: 'NLM' }),

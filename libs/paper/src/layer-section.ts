@@ -15,7 +15,7 @@ export const layerSection = (fonts: Fonts, layer: LayerView): readonly Block[] =
     facts(
       fonts,
       [
-        ['Layer', `${layer.code}, ${layer.hatch}`],
+        ['Layer', layer.code],
         ['Plies', layer.plies],
         ['State', layer.state],
         ['When', layer.when],

@@ -12,7 +12,7 @@ export const usedTable = (fonts: Fonts, used: readonly UsedView[]): Block =>
       { title: 'Lot, supplier’s lots', share: 0.4 },
       { title: 'Material', share: 0.28 },
       { title: 'Amount', share: 0.15, align: 'right' },
-      { title: 'Basis', share: 0.17 },
+      { title: 'Weakest basis', share: 0.17 },
     ],
     used.map(row),
   );

@@ -31,7 +31,9 @@ export class DemoPlant {
       const steps = planDemo();
       const state = await this.state.of(steps);
       if (state === 'to load') await this.record(steps, say);
-      if (state === 'loaded') this.progress.now = { state, done: steps.length, total: steps.length };
+      if (state !== 'loaded') return;
+      this.progress.now = { state, done: steps.length, total: steps.length };
+      say(this.firstQuestion());
     } catch (error) {
       this.fail(error);
     }
@@ -55,7 +57,11 @@ export class DemoPlant {
       this.progress.now = { state: 'loading', done: done + 1, total };
     }
     this.progress.now = { state: 'loaded', done: total, total };
-    say(`The demo plant is loaded. Which hulls hold lot ${BAD_LOT}? Try ${this.address()}/#/lots/${BAD_LOT}`);
+    say(this.firstQuestion());
+  }
+
+  private firstQuestion(): string {
+    return `The demo plant is loaded. Which hulls hold lot ${BAD_LOT}? Try ${this.address()}/#/lots/${BAD_LOT}`;
   }
 
   private fail(error: unknown): void {

@@ -70,7 +70,7 @@ const pliesOf = (facts: RecordFacts, { plies, materials, zone }: Scheduled): str
 };
 
 /** Reinforcements that are woven or stitched; mat is the rest. */
-const WOVEN = /woven|roving|cloth|stitched|biax|triax|quadrax|unidirectional/i;
+const WOVEN = /woven|cloth|stitched|biax|triax|quadrax|unidirectional/i;
 
 const hatchOf = (facts: RecordFacts, { plies, materials }: Scheduled): HatchKind => {
   const found = materials.flatMap(({ material }) => facts.materials.get(material) ?? []);

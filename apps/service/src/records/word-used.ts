@@ -37,11 +37,14 @@ const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 /** The suppliers' lots by name with their part of the lot, the largest first; those too small to name as a number of lots. */
 export const wordSupplierLots = (lots: readonly SupplierLot[]): readonly string[] => {
+  const mixed = new Set(lots.map(({ material }) => material)).size > 1;
   const named = lots.filter(({ fraction }) => fraction >= NAMED_FROM);
   const rest = lots.filter(({ fraction }) => fraction < NAMED_FROM);
   const restFraction = rest.reduce((sum, { fraction }) => sum + fraction, 0);
   return [
-    ...named.map(({ supplierLot, fraction }) => `${supplierLot} (${percent(fraction)})`),
+    ...named.map(({ supplierLot, material, fraction }) =>
+      [...(mixed && material !== '' ? [material] : []), `${supplierLot} (${percent(fraction)})`].join(', '),
+    ),
     ...(rest.length === 0 ? [] : [`${count(rest.length, 'earlier lot')} (${percent(restFraction)})`]),
   ];
 };

@@ -12,7 +12,7 @@ const BY_ROLE: readonly (readonly [role: string, hatch: Hatch])[] = [
 ];
 
 /** Words for woven or stitched cloth; a glass without any is drawn as mat. Common practice, no source. */
-const CLOTH = /woven|stitch|biax|triax|quadrax|cloth|roving/i;
+const CLOTH = /woven|stitch|biax|triax|quadrax|cloth/i;
 
 /** How a layer is drawn: by the role of the materials its schedule allows, cloth by the words of its plies. */
 export const layerHatch = (layer: ScheduleLayer, materials: readonly MaterialView[]): Hatch => {

@@ -9,6 +9,8 @@ import { prepareRoles, type RoleUrls } from './roles.js';
 /** A database that is migrated and open as the service role. */
 export interface OpenDatabase {
   readonly db: DataSource;
+  /** Where the data of the embedded server are; null on a server of your own. */
+  readonly clusterDir: string | null;
   close(): Promise<void>;
 }
 
@@ -28,6 +30,7 @@ export const openDatabase = async (config: Config, say: (line: string) => void):
     const db = await serviceDataSource(urls.serviceUrl).initialize();
     return {
       db,
+      clusterDir: server?.clusterDir ?? null,
       close: async () => {
         try {
           await db.destroy();

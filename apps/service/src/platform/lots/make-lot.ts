@@ -41,7 +41,7 @@ export const makeLot = async (fact: Fact, { code, origin, tank, inputs }: LotToM
     certificate: {},
     tankId: tank?.id ?? null,
     fillNumber: tank?.fillNumber ?? null,
-    quantity: String(kg),
+    quantity: sumOfDecimals(kg),
     unit: 'kg',
     basis: weakest(inputs),
     kg,
@@ -73,6 +73,9 @@ const openBroken = async (fact: Fact, lotId: string, inputs: readonly ResolvedTa
 
 const firstExpiry = (inputs: readonly ResolvedTaken[]): string | null =>
   inputs.flatMap(({ lot }) => lot.expiresOn ?? []).sort()[0] ?? null;
+
+/** A sum of doubles as people write it: to a microgram, without the noise of adding in binary. */
+export const sumOfDecimals = (kg: number): string => String(Number(kg.toPrecision(15)));
 
 const weakest = (inputs: readonly ResolvedTaken[]): string =>
   weakestBasis(inputs.map(({ amount }) => amount.basis as Basis));

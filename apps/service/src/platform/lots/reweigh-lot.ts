@@ -5,6 +5,7 @@ import { insertVersion } from '../facts/new-version.js';
 import { standing } from '../facts/standing.js';
 import { childId } from '../ids.js';
 import { LotEntity } from './lot.entity.js';
+import { sumOfDecimals } from './make-lot.js';
 
 const WEIGHED = `
   select l.id, sum(i.kg) as kg, array_agg(i.basis) as bases
@@ -21,6 +22,6 @@ export const reweighLot = async (fact: Fact, inputId: string, reason: string): P
   await fact.insert(CorrectionEntity, { corrects: lot.id, correctsTable: 'lot', replacement, reason });
   const { kg, bases } = lot;
   await insertVersion(fact, LotEntity, lot.id, replacement, {
-    ...{ quantity: String(kg), unit: 'kg', kg, basis: weakestBasis(bases) },
+    ...{ quantity: sumOfDecimals(kg), unit: 'kg', kg, basis: weakestBasis(bases) },
   });
 };

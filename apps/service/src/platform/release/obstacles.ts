@@ -44,11 +44,13 @@ const NOTHING_USED = `
   from made m where not exists (select from fact.used u where u.into_id = m.root and ${standing('u')})`;
 
 const READINGS_OUTSIDE = `
-  select 'reading-outside', p.number, null, g.root,
-    g.what || ' spot ' || g.spot || ': ' || g.value || ' ' || g.unit || ' is ' || g.verdict || '; no concession.', 0
+  select 'reading-outside', p.number, o.layer, g.root,
+    g.what || ' spot ' || g.spot || ': ' || g.value || ' ' || g.unit || ' is ' || g.verdict
+      || ': rework it and read it again, or give a concession.', o.position
   from parts p
-  join (select root, part_id from fact.layer_record r where ${standing('r')}
-        union all select root, part_id from fact.repair r where ${standing('r')}) o on o.part_id = p.id
+  join (select r.root, r.part_id, y.code as layer, y.position from fact.layer_record r
+          join fact.schedule_layer y on y.id = r.schedule_layer_id where ${standing('r')}
+        union all select root, part_id, null, 0 from fact.repair r where ${standing('r')}) o on o.part_id = p.id
   join fact.reading g on g.of_id = o.root and ${standing('g')}
   where ${isOpenReading('g')}`;
 
