@@ -8,6 +8,7 @@ import { openNewlyBroken } from '../platform/facts/open-newly-broken.js';
 import { standing } from '../platform/facts/standing.js';
 import { PLACES } from '../platform/composition/refresh-places.js';
 import { brokenLotRules, type BrokenRule } from '../platform/lots/break-of-lot-rules.js';
+import { FROM_THE_LOT } from '../platform/lots/drawn-row.js';
 import { findLots, lotInTank, type FoundLot } from '../platform/lots/find-lots.js';
 import { kilogramsOf } from '../platform/lots/resolve-taken.js';
 import { NotThere } from '../platform/refusals.js';
@@ -29,7 +30,7 @@ export class AmendUsed {
       const into = set.into === undefined ? {} : await findInto(fact, set.into);
       await insertVersion(fact, UsedEntity, oldId, newId, {
         lotId: lot.id,
-        tankId: set.lot === undefined ? old.tankId : null,
+        ...(set.lot === undefined ? {} : FROM_THE_LOT),
         ...into,
         ...amountOf(set, old, lot),
         happenedAt,

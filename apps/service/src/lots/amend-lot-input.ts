@@ -5,6 +5,7 @@ import { Amendments } from '../platform/facts/amendments.js';
 import type { Fact } from '../platform/facts/fact.js';
 import { insertVersion, readVersion } from '../platform/facts/new-version.js';
 import { standing } from '../platform/facts/standing.js';
+import { FROM_THE_LOT } from '../platform/lots/drawn-row.js';
 import { findLots, type FoundLot } from '../platform/lots/find-lots.js';
 import { LotInputEntity } from '../platform/lots/lot-input.entity.js';
 import { kilogramsOf } from '../platform/lots/resolve-taken.js';
@@ -20,10 +21,9 @@ export class AmendLotInput {
       const old = await readVersion(fact, LotInputEntity, oldId);
       const input = await findInput(fact, set.input ?? old.inputId);
       await assertNoCycle(fact, old.lotId, input);
-      const tankId = set.input === undefined ? old.tankId : null;
       await insertVersion(fact, LotInputEntity, oldId, newId, {
         inputId: input.id,
-        tankId,
+        ...(set.input === undefined ? {} : FROM_THE_LOT),
         ...amountOf(set, old, input),
       });
     });

@@ -3,6 +3,7 @@ import type { FillTank as Request } from '@hull-record/contracts';
 import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
+import { FROM_THE_LOT } from '../platform/lots/drawn-row.js';
 import { findLots } from '../platform/lots/find-lots.js';
 import { makeLot, type MadeLot } from '../platform/lots/make-lot.js';
 import { kilogramsOf, resolveTaken, type ResolvedTaken } from '../platform/lots/resolve-taken.js';
@@ -66,5 +67,5 @@ const heelOf = async (
   const lots = await findLots(fact.tx, fact.author.plantId, [before.id], fact.happenedAt);
   const lot = lots.get(before.id);
   if (!lot) return undefined;
-  return { lot, tankId: null, amount: kilogramsOf(request.heel, lot, '/heel') };
+  return { lot, drawn: FROM_THE_LOT, amount: kilogramsOf(request.heel, lot, '/heel') };
 };

@@ -1,9 +1,9 @@
 import { Column, Entity } from 'typeorm';
-import { FactRow } from '../facts/fact-row.js';
+import { AmountRow } from '../facts/amount-row.js';
 
 /** A lot: received, or made of other lots. */
 @Entity({ schema: 'fact', name: 'lot' })
-export class LotEntity extends FactRow {
+export class LotEntity extends AmountRow {
   @Column('text')
   code!: string;
 
@@ -35,17 +35,4 @@ export class LotEntity extends FactRow {
 
   @Column('integer', { name: 'fill_number', nullable: true })
   fillNumber!: number | null;
-
-  /** As entered, digit by digit. */
-  @Column('numeric')
-  quantity!: string;
-
-  @Column('text')
-  unit!: string;
-
-  @Column('text')
-  basis!: string;
-
-  @Column('double precision')
-  kg!: number;
 }

@@ -48,7 +48,7 @@ export const makeLot = async (fact: Fact, { code, origin, tank, inputs }: LotToM
   });
   await fact.insertMany(
     LotInputEntity,
-    inputs.map(({ lot, tankId, amount }) => ({ lotId, inputId: lot.id, tankId, ...amount })),
+    inputs.map(({ lot, drawn, amount }) => ({ lotId, inputId: lot.id, ...drawn, ...amount })),
   );
   await openBroken(fact, lotId, inputs);
   return { code, kg, nonconformities: fact.nonconformities };

@@ -2,6 +2,7 @@ import type { Amount, Taken } from '@hull-record/contracts';
 import { toKilograms } from '@hull-record/trade';
 import type { Fact } from '../facts/fact.js';
 import { NotThere, Unprocessable } from '../refusals.js';
+import { FROM_THE_LOT, type DrawnFrom } from './drawn-row.js';
 import { findLots, lotInTank, type FoundLot } from './find-lots.js';
 
 /** An amount as entered, and in kilograms. */
@@ -15,7 +16,7 @@ export interface KnownAmount {
 /** An amount taken from a lot that is known. */
 export interface ResolvedTaken {
   readonly lot: FoundLot;
-  readonly tankId: string | null;
+  readonly drawn: DrawnFrom;
   readonly amount: KnownAmount;
 }
 
@@ -41,16 +42,27 @@ export const resolveTaken = async (
     at,
   );
   const resolved: ResolvedTaken[] = [];
-  for (const [i, { lot, tank, amount }] of taken.entries()) {
-    const found = tank === undefined ? lots.get(lot as string) : await lotInTank(fact, tank, at, `${pointer(i)}/tank`);
-    if (!found) throw new NotThere('lot', lot as string, `${pointer(i)}/lot`);
-    resolved.push({
-      lot: found,
-      tankId: tank === undefined ? null : found.tankId,
-      amount: kilogramsOf(amount, found, `${pointer(i)}/amount`),
-    });
-  }
+  for (const [i, entry] of taken.entries()) resolved.push(...(await resolveOne(fact, entry, lots, at, pointer(i))));
   return resolved;
+};
+
+/** What one entry names: a lot, or whatever a thing that holds lots held then. */
+const resolveOne = async (
+  fact: Fact,
+  entry: Taken,
+  lots: ReadonlyMap<string, FoundLot>,
+  at: Date,
+  pointer: string,
+): Promise<readonly ResolvedTaken[]> => {
+  if (entry.tank !== undefined) {
+    const lot = await lotInTank(fact, entry.tank, at, `${pointer}/tank`);
+    const amount = kilogramsOf(entry.amount, lot, `${pointer}/amount`);
+    return [{ lot, drawn: { ...FROM_THE_LOT, tankId: lot.tankId }, amount }];
+  }
+  const name = entry.lot as string;
+  const lot = lots.get(name);
+  if (!lot) throw new NotThere('lot', name, `${pointer}/lot`);
+  return [{ lot, drawn: FROM_THE_LOT, amount: kilogramsOf(entry.amount, lot, `${pointer}/amount`) }];
 };
 
 /**

@@ -27,9 +27,9 @@ export const writeUsed = async (
   const taken = await resolveTaken(fact, used, (i) => `/used/${i}`, at);
   await fact.insertMany(
     UsedEntity,
-    taken.map(({ lot, tankId, amount }) => ({
+    taken.map(({ lot, drawn, amount }) => ({
       lotId: lot.id,
-      tankId,
+      ...drawn,
       intoKind: into.kind,
       intoId: into.id,
       happenedAt: at,
