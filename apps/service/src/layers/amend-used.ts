@@ -6,7 +6,7 @@ import { insertVersion, readVersion } from '../platform/facts/new-version.js';
 import { assertNotAhead } from '../platform/facts/not-ahead.js';
 import { openNewlyBroken } from '../platform/facts/open-newly-broken.js';
 import { standing } from '../platform/facts/standing.js';
-import { PLACES } from '../platform/composition/refresh-places.js';
+import { PLACES_OF_VERSIONS, standingPlaces } from '../platform/places/places.js';
 import { brokenLotRules, type BrokenRule } from '../platform/lots/break-of-lot-rules.js';
 import { FROM_THE_LOT } from '../platform/lots/drawn-row.js';
 import { findLots, lotInTank, type FoundLot } from '../platform/lots/find-lots.js';
@@ -15,6 +15,8 @@ import { NotThere } from '../platform/refusals.js';
 import { UsedEntity } from '../platform/used/used.entity.js';
 import { readScheduleLayer } from './find-schedule-layer.js';
 import { foreignMaterials } from './foreign-materials.js';
+
+const PLACE = standingPlaces('p.root = $1');
 
 type SetUsed = Extract<CorrectedValues, { kind: 'used' }>;
 
@@ -42,7 +44,7 @@ export class AmendUsed {
 
 /** What using this lot there and then broke, and was not known to. */
 const openBroken = async (fact: Fact, lot: FoundLot, { intoKind, intoId }: Into): Promise<void> => {
-  const [place] = await fact.tx.query<[{ part_id: string }]>(PLACES, [[intoId]]);
+  const [place] = await fact.tx.query<[{ part_id: string }]>(PLACE, [intoId]);
   const about = { aboutKind: intoKind, aboutId: intoId, partId: place.part_id };
   await openNewlyBroken(fact, [...brokenLotRules(lot), ...(await foreignIn(fact, lot, intoId))], about);
 };
@@ -77,15 +79,11 @@ const findLot = async (fact: Fact, name: string, at: Date): Promise<FoundLot> =>
 
 type Into = Pick<UsedEntity, 'intoKind' | 'intoId'>;
 
-const ROOT_OF = ['layer_record', 'joint', 'repair']
-  .map((table) => `select x.root from fact.${table} x where x.id = $1`)
-  .join(' union all ');
-
 /** Where it was really used, by the id of any version of the layer, joint or repair. */
 const findInto = async (fact: Fact, id: string): Promise<Into> => {
-  const [version] = await fact.tx.query<{ root: string }[]>(ROOT_OF, [id]);
-  const [found] = await fact.tx.query<{ place_id: string; into_kind: Into['intoKind'] }[]>(PLACES, [
-    [version?.root ?? id],
+  const [version] = await fact.tx.query<{ place_id: string }[]>(PLACES_OF_VERSIONS, [[id]]);
+  const [found] = await fact.tx.query<{ place_id: string; into_kind: Into['intoKind'] }[]>(PLACE, [
+    version?.place_id ?? id,
   ]);
   if (!found) throw new NotThere('layer, joint or repair', id, '/set/into');
   return { intoKind: found.into_kind, intoId: found.place_id };

@@ -3,6 +3,7 @@ import { fractionsDownstream, resolveComposition, type LotNode } from '@hull-rec
 import { weaknessOf, basisOf } from '../platform/composition/basis.js';
 import { loadUpstream } from '../platform/composition/load-upstream.js';
 import { standing } from '../platform/facts/standing.js';
+import { standingPlaces } from '../platform/places/places.js';
 
 /** Kilograms of one role of a made lot in one layer, joint or repair. */
 export interface ReachedPlace {
@@ -35,10 +36,7 @@ interface InputRow {
 const USED = `
   select u.into_id, place.part_id, u.into_kind, u.lot_id, u.kg, u.basis, u.happened_at
   from fact.used u
-  cross join lateral (
-    select r.part_id from fact.layer_record r where r.root = u.into_id and ${standing('r')}
-    union all select j.part_id from fact.joint j where j.root = u.into_id and ${standing('j')}
-    union all select p.part_id from fact.repair p where p.root = u.into_id and ${standing('p')}) place
+  cross join lateral (${standingPlaces('p.root = u.into_id')}) place
   where u.lot_id = any($1) and ${standing('u')} order by u.into_id, u.happened_at, u.id`;
 
 interface UsedRow {

@@ -1,4 +1,5 @@
 import { standing } from '../platform/facts/standing.js';
+import { standingPlaces } from '../platform/places/places.js';
 import { whereabouts } from '../platform/life/whereabouts.js';
 
 /** SQL of reached places of a received lot, from what is kept: `$1` is the lot. */
@@ -29,10 +30,7 @@ const MEMBERS = `
   members as (
     select distinct place.part_id from down
     join fact.used u on u.lot_id = down.id and ${standing('u')}
-    cross join lateral (
-      select r.part_id from fact.layer_record r where r.root = u.into_id and ${standing('r')}
-      union all select j.part_id from fact.joint j where j.root = u.into_id and ${standing('j')}
-      union all select p.part_id from fact.repair p where p.root = u.into_id and ${standing('p')}) place
+    cross join lateral (${standingPlaces('p.root = u.into_id')}) place
     where $3::boolean
   )`;
 

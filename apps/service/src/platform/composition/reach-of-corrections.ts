@@ -1,6 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import type { WrittenRow } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
+import { PLACES_OF_VERSIONS } from '../places/places.js';
 
 /** What corrections reach: tank lots to compose anew, and places to work out anew. */
 export interface Reach {
@@ -17,9 +18,7 @@ const LOTS_TOUCHED = `
 /** Places whose content or part a correction touches. */
 const PLACES_TOUCHED = `
   select u.into_id as id from fact.used u where u.id = any($1)
-  union select r.root from fact.layer_record r where r.id = any($1)
-  union select r.root from fact.repair r where r.id = any($1)
-  union select j.root from fact.joint j where j.id = any($1)`;
+  union ${PLACES_OF_VERSIONS}`;
 
 const DOWN = `
   with recursive down(id) as (

@@ -4,14 +4,9 @@ import { basisOf, weaknessOf } from './basis.js';
 import { loadUpstream } from './load-upstream.js';
 import { sumByRole, sumBySource, type SourceInPlace, type UsedAmount } from './sum-place.js';
 import { standing } from '../facts/standing.js';
+import { standingPlaces } from '../places/places.js';
 
-/** A layer, joint or repair that stands, and the part it belongs to. */
-export const PLACES = `
-  select root as place_id, part_id, 'layer' as into_kind from fact.layer_record p where root = any($1) and ${standing('p')}
-  union all
-  select root, part_id, 'joint' from fact.joint p where root = any($1) and ${standing('p')}
-  union all
-  select root, part_id, 'repair' from fact.repair p where root = any($1) and ${standing('p')}`;
+const PLACES = standingPlaces('p.root = any($1)');
 
 interface Place {
   readonly place_id: string;
@@ -38,20 +33,20 @@ const USED = `select u.into_id, u.lot_id, u.kg, u.basis, u.happened_at from fact
  */
 export const refreshPlaces = async (
   tx: EntityManager,
-  places: readonly string[],
+  touched: readonly string[],
   as: 'one of many' | 'alone',
 ): Promise<void> => {
-  if (places.length === 0) return;
-  const ids = [...new Set(places)].sort();
+  if (touched.length === 0) return;
+  const ids = [...new Set(touched)].sort();
   if (as === 'one of many') await lockPlaces(tx, ids);
-  const standingPlaces = await tx.query<Place[]>(PLACES, [ids]);
+  const places = await tx.query<Place[]>(PLACES, [ids]);
   const used = await tx.query<UsedRow[]>(USED, [ids]);
   const composition = await compositionsOf(tx, used);
   await tx.query('delete from derived.place_source where place_id = any($1)', [ids]);
   await tx.query('delete from derived.place_role where place_id = any($1)', [ids]);
   const byPlace = new Map<string, UsedRow[]>(ids.map((id) => [id, []]));
   for (const row of used) byPlace.get(row.into_id)?.push(row);
-  const sums = standingPlaces.map((place) => {
+  const sums = places.map((place) => {
     const amounts = (byPlace.get(place.place_id) ?? []).map((row) => toAmount(row, composition));
     return { place, sources: sumBySource(amounts) };
   });

@@ -1,4 +1,5 @@
 import { Column, Entity } from 'typeorm';
+import type { PlaceKind } from '../places/places.js';
 import { DrawnRow } from '../lots/drawn-row.js';
 
 /** An amount of a lot put into a layer, a joint or a repair. */
@@ -8,7 +9,7 @@ export class UsedEntity extends DrawnRow {
   lotId!: string;
 
   @Column('text', { name: 'into_kind' })
-  intoKind!: 'layer' | 'joint' | 'repair';
+  intoKind!: PlaceKind;
 
   @Column('uuid', { name: 'into_id' })
   intoId!: string;

@@ -2,11 +2,12 @@ import type { Taken } from '@hull-record/contracts';
 import type { Fact } from '../facts/fact.js';
 import { brokenLotRules } from '../lots/break-of-lot-rules.js';
 import { resolveTaken, type ResolvedTaken } from '../lots/resolve-taken.js';
+import type { PlaceKind } from '../places/places.js';
 import { UsedEntity } from './used.entity.js';
 
 /** The layer, joint or repair that something is used in. */
 export interface UsedInto {
-  readonly kind: 'layer' | 'joint' | 'repair';
+  readonly kind: PlaceKind;
   readonly id: string;
   readonly partId: string;
 }
