@@ -15,6 +15,20 @@ const wholeHull = async (shop: Shop, n: string): Promise<void> => {
 
 /** A valid request for each write of the service, by the name of its route. */
 export const SAMPLES: Readonly<Record<string, MakeSample>> = {
+  identifyLot: async (shop, n) => {
+    await shop.startHull(n);
+    const unidentified = { role: 'resin', looks: 'amber, in a pail without a label' };
+    await shop.layer(n, 'L2', [{ unidentified, amount: kg(4) }]);
+    const { layers } = await shop.read<{ layers: { record: { used: { lot: string }[] } | null }[] }>(
+      `/api/parts/${n}-H`,
+    );
+    const lot = layers.flatMap(({ record }) => record?.used ?? [])[0]?.lot;
+    return {
+      path: `/api/lots/${lot}/identifications`,
+      fields: { as: await received(shop, n), reason: 'the label was found' },
+      other: { reason: 'another' },
+    };
+  },
   registerPerson: plain('/api/people', (n) => ({ badge: n, name: 'A. Person', roles: ['laminator', 'patcher'] }), {
     roles: ['quality'],
   }),

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { BASES, UNITS, type UnitCode } from '@hull-record/trade';
-import { Code } from './envelope.js';
+import { BASES, MATERIAL_ROLES, UNITS, type UnitCode } from '@hull-record/trade';
+import { Code, Text } from './envelope.js';
 
 const PLAIN_DECIMAL = /^-?\d{1,12}(\.\d{1,9})?$/;
 
@@ -31,16 +31,35 @@ export const AmountView = z
   .meta({ id: 'AmountView' });
 export type AmountView = z.output<typeof AmountView>;
 
-/** What was taken: a lot by code or id, or whatever lot was in a tank when it happened. */
+/** Material that nobody can name. A search then says "possibly any of", never nothing. */
+export const Unidentified = z
+  .object({
+    role: z.enum(MATERIAL_ROLES).describe('what it was taken for'),
+    looks: Text.describe('what it looked like'),
+    foundAt: Text.optional().describe('where it stood'),
+    likely: z
+      .array(Code)
+      .max(100)
+      .default([])
+      .describe('lots that it may be of; when none is named, every lot of its role that had come by then'),
+  })
+  .meta({ id: 'Unidentified' });
+export type Unidentified = z.output<typeof Unidentified>;
+
+/** The ways to say what was taken; exactly one is named. */
+const WAYS = ['lot', 'tank', 'unidentified'] as const;
+
+/** What was taken: a lot by code or id, whatever lot was in a tank when it happened, or what nobody can name. */
 export const Taken = z
   .object({
     lot: Code.optional().describe('lot code or id'),
     tank: Code.optional().describe('tank code: the lot that was in it when this happened'),
+    unidentified: Unidentified.optional().describe('what is known of material that nobody can name'),
     amount: Amount,
   })
-  .refine((taken) => (taken.lot === undefined) !== (taken.tank === undefined), {
+  .refine((taken) => WAYS.filter((way) => taken[way] !== undefined).length === 1, {
     path: ['lot'],
-    message: 'name either a lot or a tank',
+    message: `name one of these: ${WAYS.join(', ')}`,
   })
   .meta({ id: 'Taken' });
 export type Taken = z.output<typeof Taken>;

@@ -32,6 +32,7 @@ const LAYERS = [
 
 /** One request for each route that takes a body, invented throughout; the API page shows them. */
 export const EXAMPLES: Readonly<Partial<Record<keyof typeof routes, object>>> = {
+  identifyLot: told({ enteredBy: 'QUA-01', as: 'VE-2231', reason: 'The drum was found with its label inside.' }),
   registerPerson: atTheDesk({ badge: 'LAM-07', name: 'A. Example', roles: ['laminator'] }),
   registerDevice: atTheDesk({ code: 'TAB-3', description: 'Tablet at mold 3', ratedForClassifiedArea: false }),
   registerEquipment: atTheDesk({ code: 'MG-2', kind: 'gauge', description: 'Wet-film gauge, 2 to 40 mil' }),

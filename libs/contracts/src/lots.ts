@@ -3,7 +3,7 @@ import { Amount, AmountView, Taken } from './amount.js';
 import { Code, Day, Envelope, Instant, NewCode, Nonconformity, PageQuery, Text, page, receipt } from './envelope.js';
 
 export const LOT_STATES = ['quarantined', 'released', 'held', 'rejected'] as const;
-export const ORIGINS = ['received', 'mixed', 'tank', 'cut'] as const;
+export const ORIGINS = ['received', 'mixed', 'tank', 'cut', 'unidentified'] as const;
 
 export const ReceiveLot = Envelope.extend({
   code: NewCode.describe('our own code for the lot, as on its label'),
@@ -30,6 +30,17 @@ export const ChangeLotState = Envelope.extend({ state: z.enum(LOT_STATES), reaso
   id: 'ChangeLotState',
 });
 export type ChangeLotState = z.output<typeof ChangeLotState>;
+
+/** Says which lot unidentified material was; everything drawn of it is then of that lot. */
+export const IdentifyLot = Envelope.extend({ as: Code.describe('the lot it really was'), reason: Text }).meta({
+  id: 'IdentifyLot',
+});
+export type IdentifyLot = z.output<typeof IdentifyLot>;
+export const IdentificationReceipt = receipt(
+  'IdentificationReceipt',
+  z.object({ draws: z.number().describe('how many uses and inputs were corrected') }),
+);
+export type IdentificationReceipt = z.output<typeof IdentificationReceipt>;
 
 const Inputs = z.array(Taken).min(1).max(200).describe('what it is made of');
 

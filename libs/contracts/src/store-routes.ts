@@ -66,6 +66,13 @@ export const storeRoutes = {
     body: lots.ChangeLotState,
     response: lots.LotStateReceipt,
   }),
+  identifyLot: post({
+    path: '/api/lots/:lot/identifications',
+    tag: 'lots',
+    summary: 'Say which lot unidentified material was.',
+    body: lots.IdentifyLot,
+    response: lots.IdentificationReceipt,
+  }),
   makeMix: post({
     path: '/api/mixes',
     tag: 'lots',

@@ -16,6 +16,18 @@ export const ReachQuery = PageQuery.extend({
 });
 export type ReachQuery = z.output<typeof ReachQuery>;
 
+/** What unidentified material may be of. */
+export const PossiblyAnyOf = z
+  .object({
+    number: z.number().describe('how many lots it may be of'),
+    lots: z.array(z.string()).describe('at most 50 of them, the newest first'),
+  })
+  .meta({ id: 'PossiblyAnyOf' });
+export type PossiblyAnyOf = z.output<typeof PossiblyAnyOf>;
+const possiblyAnyOf = PossiblyAnyOf.nullable().describe(
+  'of unidentified material: which lots it may be of; null otherwise',
+);
+
 const ReachPart = z.object({
   part: z.string(),
   kind: z.string(),
@@ -41,13 +53,14 @@ export const ReachedHull = z
   .object({
     hull: z.string().nullable().describe('null: the part is not joined to a hull'),
     hin: z.string().nullable(),
-    kg: z.number().nullable().describe('null: under 1e-9, known as a member only'),
+    kg: z.number().nullable().describe('null: under 1e-9 and known as a member only, or only possibly there'),
     basis: z.string().nullable().describe('the weakest basis on the way'),
     largestLayerShare: z.number().nullable(),
     shareOfHull: z.number().nullable(),
     firstAt: Instant.nullable(),
     lastAt: Instant.nullable(),
     trace: z.boolean().describe('true: trace, under 1e-9'),
+    possibly: z.boolean().describe('true: it holds unidentified material that may be of this lot'),
     now: Whereabouts.nullable(),
     parts: z.array(ReachPart),
   })
@@ -71,6 +84,7 @@ export const LotInHull = z
     kg: z.number(),
     basis: z.string(),
     largestLayerShare: z.number(),
+    possiblyAnyOf,
     places: z.array(
       z.object({
         part: z.string(),
@@ -110,6 +124,7 @@ export const SharedLot = z
     role: z.string(),
     ofThese: z.number().describe('how many of the hulls asked about hold it'),
     ofOthers: z.number().describe('how many other hulls hold it'),
+    possiblyAnyOf,
   })
   .meta({ id: 'SharedLot' });
 export type SharedLot = z.output<typeof SharedLot>;
@@ -136,6 +151,7 @@ export const DefectSuspects = z
         places: z.array(z.object({ place: z.string(), kind: z.string(), paths: z.array(z.array(PathStep)) })),
         otherHulls: z.array(z.string()),
         otherHullCount: z.number(),
+        possiblyAnyOf,
       }),
     ),
   })

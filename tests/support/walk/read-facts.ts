@@ -19,7 +19,7 @@ const plain = (kg: number): string => {
 /** Reads the facts that stand, straight from the tables, for the walk: nothing derived, nothing of the service. */
 export const readFacts = async (ask: Ask): Promise<WalkFacts> => {
   const lots = await ask<{ id: string; role: string; received: boolean }>(`
-    select l.root as id, coalesce(m.role, '') as role, l.origin = 'received' as received from fact.lot l
+    select l.root as id, coalesce(m.role, l.role, '') as role, l.origin = 'received' as received from fact.lot l
     left join fact.material m on m.root = l.material_id and ${stands('m')} where ${stands('l')}`);
   const inputs = await ask<{ lot: string; input: string; kg: number }>(`
     select i.lot_id as lot, i.input_id as input, i.kg from fact.lot_input i where ${stands('i')}`);

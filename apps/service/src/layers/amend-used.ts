@@ -10,7 +10,7 @@ import { PLACES_OF_VERSIONS, standingPlaces } from '../platform/places/places.js
 import { brokenLotRules, type BrokenRule } from '../platform/lots/break-of-lot-rules.js';
 import { FROM_THE_LOT } from '../platform/lots/drawn-row.js';
 import { findLots, lotInTank, type FoundLot } from '../platform/lots/find-lots.js';
-import { kilogramsOf } from '../platform/lots/resolve-taken.js';
+import { kilogramsOf } from '../platform/lots/known-amount.js';
 import { NotThere } from '../platform/refusals.js';
 import { UsedEntity } from '../platform/used/used.entity.js';
 import { readScheduleLayer } from './find-schedule-layer.js';

@@ -8,7 +8,7 @@ import { standing } from '../platform/facts/standing.js';
 import { FROM_THE_LOT } from '../platform/lots/drawn-row.js';
 import { findLots, type FoundLot } from '../platform/lots/find-lots.js';
 import { LotInputEntity } from '../platform/lots/lot-input.entity.js';
-import { kilogramsOf } from '../platform/lots/resolve-taken.js';
+import { kilogramsOf } from '../platform/lots/known-amount.js';
 import { NotThere, Unprocessable } from '../platform/refusals.js';
 
 type SetInput = Extract<CorrectedValues, { kind: 'lot input' }>;

@@ -6,7 +6,7 @@ import { insertVersion, readVersion } from '../platform/facts/new-version.js';
 import { assertNotAhead } from '../platform/facts/not-ahead.js';
 import { standing } from '../platform/facts/standing.js';
 import { LotEntity } from '../platform/lots/lot.entity.js';
-import { kilogramsOf } from '../platform/lots/resolve-taken.js';
+import { kilogramsOf } from '../platform/lots/known-amount.js';
 import { Conflict, InvalidRequest } from '../platform/refusals.js';
 import { followTank } from '../platform/lots/follow-tank.js';
 import { findMaterial } from './find-material.js';

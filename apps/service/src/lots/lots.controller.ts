@@ -3,6 +3,7 @@ import {
   routes,
   type ChangeLotState as StateRequest,
   type CutKit as KitRequest,
+  type IdentifyLot as IdentifyRequest,
   type ListLotsQuery,
   type MakeMix as MixRequest,
   type ReceiveLot as ReceiveRequest,
@@ -10,6 +11,7 @@ import {
 import { Route } from '../platform/http/route.js';
 import { ChangeLotState } from './change-lot-state.js';
 import { CutKit } from './cut-kit.js';
+import { IdentifyLot } from './identify-lot.js';
 import { ListLots } from './list-lots.query.js';
 import { MakeMix } from './make-mix.js';
 import { ReadLot } from './read-lot.query.js';
@@ -22,6 +24,7 @@ export class LotsController {
     private readonly changeLotState: ChangeLotState,
     private readonly makeMix: MakeMix,
     private readonly cutKit: CutKit,
+    private readonly identifyLot: IdentifyLot,
     private readonly listLots: ListLots,
     private readonly readLot: ReadLot,
   ) {}
@@ -44,6 +47,11 @@ export class LotsController {
   @Route(routes.changeLotState)
   changeState(@Param('lot') lot: string, @Body({ schema: routes.changeLotState.body }) request: StateRequest) {
     return this.changeLotState.run(lot, request);
+  }
+
+  @Route(routes.identifyLot)
+  identify(@Param('lot') lot: string, @Body({ schema: routes.identifyLot.body }) request: IdentifyRequest) {
+    return this.identifyLot.run(lot, request);
   }
 
   @Route(routes.makeMix)

@@ -3,6 +3,7 @@ import { AmendLot } from './amend-lot.js';
 import { AmendLotInput } from './amend-lot-input.js';
 import { ChangeLotState } from './change-lot-state.js';
 import { CutKit } from './cut-kit.js';
+import { IdentifyLot } from './identify-lot.js';
 import { ListLots } from './list-lots.query.js';
 import { LotsController } from './lots.controller.js';
 import { MakeMix } from './make-mix.js';
@@ -12,6 +13,6 @@ import { ReceiveLot } from './receive-lot.js';
 /** Lots: received, mixed and cut, and their states. */
 @Module({
   controllers: [LotsController],
-  providers: [ReceiveLot, ChangeLotState, MakeMix, CutKit, ListLots, ReadLot, AmendLot, AmendLotInput],
+  providers: [ReceiveLot, ChangeLotState, MakeMix, CutKit, IdentifyLot, ListLots, ReadLot, AmendLot, AmendLotInput],
 })
 export class LotsModule {}

@@ -1,9 +1,9 @@
 import { Injectable } from '@nestjs/common';
 import type { ReceiveLot as Request } from '@hull-record/contracts';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
-import { LotEntity } from '../platform/lots/lot.entity.js';
+import { IDENTIFIED, LotEntity } from '../platform/lots/lot.entity.js';
 import type { MadeLot } from '../platform/lots/make-lot.js';
-import { kilogramsOf } from '../platform/lots/resolve-taken.js';
+import { kilogramsOf } from '../platform/lots/known-amount.js';
 import { findMaterial } from './find-material.js';
 import { LotStateEntity } from './lot-state.entity.js';
 
@@ -25,6 +25,7 @@ export class ReceiveLot {
         madeOn: request.madeOn ?? null,
         expiresOn: request.expiresOn ?? material.expiresOn,
         certificate: request.certificate,
+        ...IDENTIFIED,
         tankId: null,
         fillNumber: null,
         ...amount,

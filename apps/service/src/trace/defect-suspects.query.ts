@@ -7,6 +7,7 @@ import { findStanding } from '../platform/lookups/find-standing.js';
 import { describeLots } from './describe-lots.js';
 import { otherHullsWith } from './other-hulls.js';
 import { Paths } from './paths.js';
+import { possiblyAnyOf } from './possibly-any-of.js';
 import { sourcesInPlaces, type SourceInPlace } from './sources-in-places.js';
 
 /** A repair counts as being at the place of a defect when its own defect lies within this, mm. Common practice: a hand's width past a ground edge. */
@@ -48,6 +49,7 @@ export class DefectSuspects {
   private async lotsOf(found: readonly SourceInPlace[], paths: Paths, hullId: string | null): Promise<Answer['lots']> {
     const ids = [...new Set(found.map((row) => row.source_id))];
     const described = await describeLots(this.db.manager, ids);
+    const possibly = await possiblyAnyOf(this.db.manager, ids);
     const others = await otherHullsWith(this.db.manager, ids, hullId);
     const lots = ids.map((source) => {
       const rows = found.filter((row) => row.source_id === source);
@@ -65,7 +67,7 @@ export class DefectSuspects {
         kg: rows.reduce((sum, row) => sum + row.kg, 0),
         share: Math.max(...rows.map((row) => row.share)),
         places: rows.map((row) => ({ place: row.label, kind: row.into_kind, paths: paths.from(row.used, source) })),
-        ...{ otherHulls, otherHullCount: otherHulls.length },
+        ...{ otherHulls, otherHullCount: otherHulls.length, possiblyAnyOf: possibly.get(source) ?? null },
       };
     });
     return lots.sort((a, b) => b.share - a.share || (a.lot < b.lot ? -1 : 1));

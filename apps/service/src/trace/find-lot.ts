@@ -7,6 +7,7 @@ import { NotThere } from '../platform/refusals.js';
 export interface AskedLot {
   readonly id: string;
   readonly code: string;
+  /** Received, or unidentified: kilograms of it are kept by place. */
   readonly received: boolean;
 }
 
@@ -17,7 +18,7 @@ export interface AskedLot {
  */
 export const findLot = async (tx: EntityManager, lot: string): Promise<AskedLot> => {
   const [found] = await tx.query<AskedLot[]>(
-    `select l.root as id, l.code, l.origin = 'received' as received from fact.lot l
+    `select l.root as id, l.code, l.origin in ('received', 'unidentified') as received from fact.lot l
      where (l.code = $1 or l.root = ${uuidOrNull('$1::text')}) and ${standing('l')} order by l.recorded_at limit 1`,
     [lot],
   );

@@ -6,6 +6,7 @@ import { standing } from '../platform/facts/standing.js';
 import { findHull } from '../platform/lookups/find-hull.js';
 import { describeLots, type DescribedLot } from './describe-lots.js';
 import { Paths } from './paths.js';
+import { possiblyAnyOf } from './possibly-any-of.js';
 import { sourcesInPlaces, type SourceInPlace } from './sources-in-places.js';
 
 /** Which received lots are in a hull, how much of each, and by which way they came. */
@@ -23,7 +24,11 @@ export class HullLots {
     const found = await sourcesInPlaces(tx, { parts: parts.map((row) => row.part_id) });
     const paths = await Paths.of(tx, [...new Set(found.flatMap((row) => row.used))]);
     const described = await describeLots(tx, [...new Set(found.map((row) => row.source_id))]);
-    const lots = [...groupBySource(found).values()].map((rows) => toLot(rows, described, paths));
+    const possibly = await possiblyAnyOf(tx, [...described.keys()]);
+    const lots = [...groupBySource(found).values()].map((rows) => ({
+      ...toLot(rows, described, paths),
+      possiblyAnyOf: possibly.get((rows[0] as SourceInPlace).source_id) ?? null,
+    }));
     return {
       hull: number,
       lots: lots.sort(byRoleThenLot),
@@ -45,7 +50,7 @@ const toLot = (
   rows: readonly SourceInPlace[],
   described: ReadonlyMap<string, DescribedLot>,
   paths: Paths,
-): LotInHull => {
+): Omit<LotInHull, 'possiblyAnyOf'> => {
   const [first] = rows as [SourceInPlace, ...SourceInPlace[]];
   const lot = described.get(first.source_id);
   return {

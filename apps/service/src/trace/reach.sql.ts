@@ -1,4 +1,5 @@
 import { standing } from '../platform/facts/standing.js';
+import { CANDIDATES } from '../platform/lots/candidates.sql.js';
 import { standingPlaces } from '../platform/places/places.js';
 import { whereabouts } from '../platform/life/whereabouts.js';
 
@@ -20,19 +21,31 @@ export const placeLabel = (place: string, kind: string): string => `case ${kind}
 const WEAKER = "array_position(array['weighed', 'metered', 'apportioned', 'as scheduled'], basis)";
 const BASIS_OF_RANK = "(array['weighed', 'metered', 'apportioned', 'as scheduled'])";
 
-/** Parts that hold a lot, however little of it: walked as a set, since products of fractions would underflow. */
+/** Parts in which a lot of the set `lots` was used, as part_id. */
+const partsWith = (lots: string): string => `
+    select distinct place.part_id from ${lots} lots
+    join fact.used u on u.lot_id = lots.id and ${standing('u')}
+    cross join lateral (${standingPlaces('p.root = u.into_id')}) place`;
+
+/**
+ * Parts that hold a lot, however little of it: walked as a set, since products of fractions would underflow. And parts
+ * that possibly do: that hold unidentified material which may be of it.
+ */
 const MEMBERS = `
   down(id) as (
     select $1::uuid
     union
     select i.lot_id from down join fact.lot_input i on i.input_id = down.id and ${standing('i')}
   ),
-  members as (
-    select distinct place.part_id from down
-    join fact.used u on u.lot_id = down.id and ${standing('u')}
-    cross join lateral (${standingPlaces('p.root = u.into_id')}) place
-    where $3::boolean
-  )`;
+  possible(id) as (
+    select c.lot_id from down cross join lateral (select * from (${CANDIDATES}) c where c.candidate_id = down.id) c
+    union
+    select e.lot_id from possible cross join lateral (
+      select i.lot_id from fact.lot_input i where i.input_id = possible.id and ${standing('i')}
+      union all select c.lot_id from (${CANDIDATES}) c where c.candidate_id = possible.id) e
+  ),
+  members as (${partsWith('down')} where $3::boolean),
+  maybe as (${partsWith('possible')})`;
 
 /** The hull (or, of a part that is in none, the part) that each reached place belongs to, with its share there. */
 const PLACED = `
@@ -55,13 +68,21 @@ const PLACED = `
 const PAGE = `
   found as (
     select owner, hull_id, sum(kg) as kg, max(share) as share, max(share_of_hull) as share_of_hull, max(weakest) as weakest,
-      min(first_at) as first_at, max(last_at) as last_at, false as trace
+      min(first_at) as first_at, max(last_at) as last_at, false as trace, false as possibly
     from owned group by owner, hull_id having max(share) >= $2
     union all
     select distinct coalesce(j.hull_id, m.part_id), j.hull_id, null::float8, null::float8, null::float8, null::int,
-      null::timestamptz, null::timestamptz, true
+      null::timestamptz, null::timestamptz, true, false
     from members m left join fact.joint j on j.part_id = m.part_id and ${standing('j')}
     where $2 = 0 and coalesce(j.hull_id, m.part_id) not in (select owner from owned)
+    union all
+    select distinct coalesce(j.hull_id, m.part_id), j.hull_id, null::float8, null::float8, null::float8, null::int,
+      null::timestamptz, null::timestamptz, false, true
+    from maybe m left join fact.joint j on j.part_id = m.part_id and ${standing('j')}
+    where coalesce(j.hull_id, m.part_id) not in (
+      select owner from owned group by owner, hull_id having max(share) >= $2
+      union all select coalesce(k.hull_id, s.part_id) from members s
+        left join fact.joint k on k.part_id = s.part_id and ${standing('k')} where $2 = 0)
   ),
   named as (
     select f.*, n.as_printed as hull,
@@ -94,7 +115,7 @@ const DETAILS = `
 
 /**
  * SQL: hulls that hold some of lot `$1`, with their largest layer share at least `$2`, members below the floor too when
- * `$3`, after the key `$4`, at most `$5` of them. A part that is in no hull stands for itself. In the order of the
+ * `$3`, and those that possibly hold it, after the key `$4`, at most `$5` of them. A part that is in no hull stands for itself. In the order of the
  * hull number.
  *
  * share: kg of the lot in a place / kg of all lots of the same role in that place.
@@ -104,6 +125,8 @@ export const reachedHulls = (reach: string): string => `
   select n.key, n.hull,
     (select x.as_printed from fact.hull_number x where x.hull_id = n.hull_id and x.kind = 'HIN' order by x.recorded_at desc, x.id limit 1) as hin,
     n.kg, ${BASIS_OF_RANK}[n.weakest] as basis, n.share as "largestLayerShare", n.share_of_hull as "shareOfHull",
-    n.first_at as "firstAt", n.last_at as "lastAt", n.trace,
-    case when n.hull_id is null then null else ${whereabouts('n.hull_id')} end as now, coalesce(d.parts, '[]') as parts
+    n.first_at as "firstAt", n.last_at as "lastAt", n.trace, n.possibly,
+    case when n.hull_id is null then null else ${whereabouts('n.hull_id')} end as now, coalesce(d.parts, (
+      select json_agg(json_build_object('part', q.number, 'kind', q.kind, 'kg', 0, 'shareOfPart', 0, 'places', '[]'::json))
+      from fact.part q where n.hull_id is null and q.id = n.owner), '[]') as parts
   from page n left join details d on d.owner = n.owner order by n.key`;

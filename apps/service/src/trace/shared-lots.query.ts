@@ -5,6 +5,7 @@ import { standing } from '../platform/facts/standing.js';
 import { readCursor, toPage } from '../platform/http/cursor.js';
 import { findHulls } from '../platform/lookups/find-hull.js';
 import { InvalidRequest } from '../platform/refusals.js';
+import { possiblyAnyOf } from './possibly-any-of.js';
 
 /**
  * SQL: lots of hulls `$1` with how many of these and of all others hold each, at a layer share of at least `$2`.
@@ -49,12 +50,17 @@ export class SharedLots {
     );
     if (missing.length > 0) throw new InvalidRequest(missing);
     const after = readCursor(ask.cursor, 5);
-    const rows = await this.db.query<SharedLot[]>(SHARED, [
+    const rows = await this.db.query<Omit<SharedLot, 'possiblyAnyOf'>[]>(SHARED, [
       [...new Set(hulls.values())],
       ask.minShare,
       ...after,
       ask.limit + 1,
     ]);
-    return toPage(rows, ask.limit, (row) => [row.ofThese, row.ofOthers, row.lot, row.lotId, row.role]);
+    const possibly = await possiblyAnyOf(
+      this.db.manager,
+      rows.map((row) => row.lotId),
+    );
+    const told = rows.map((row) => ({ ...row, possiblyAnyOf: possibly.get(row.lotId) ?? null }));
+    return toPage(told, ask.limit, (row) => [row.ofThese, row.ofOthers, row.lot, row.lotId, row.role]);
   }
 }

@@ -60,8 +60,10 @@ const list = (lot: string, least: string, below: string): HTMLElement =>
   });
 
 const trace = 'trace, under 1e-9';
-const whole = (value: number | null, words: (value: number) => string): string =>
-  value === null ? trace : words(value);
+const whole = (value: number | null, possibly: boolean, words: (value: number) => string): string => {
+  if (value !== null) return words(value);
+  return possibly ? 'possibly: unidentified material that may be of it' : trace;
+};
 
 const COLUMNS: readonly Column<ReachedHull>[] = [
   {
@@ -71,9 +73,13 @@ const COLUMNS: readonly Column<ReachedHull>[] = [
     names: true,
     class: 'n',
   },
-  { head: 'Of this lot', cell: ({ kg }) => whole(kg, kilograms), class: 'r' },
+  { head: 'Of this lot', cell: ({ kg, possibly }) => whole(kg, possibly, kilograms), class: 'r' },
   { head: 'Basis', cell: ({ basis }) => basis ?? '–' },
-  { head: 'Largest layer share', cell: ({ largestLayerShare }) => whole(largestLayerShare, percent), class: 'r' },
+  {
+    head: 'Largest layer share',
+    cell: ({ largestLayerShare, possibly }) => (possibly ? 'not known' : whole(largestLayerShare, false, percent)),
+    class: 'r',
+  },
   { head: 'Where in it', cell: ({ parts }) => places(parts) },
   { head: 'Used', cell: ({ firstAt, lastAt }) => (firstAt === null || lastAt === null ? '–' : days(firstAt, lastAt)) },
   { head: 'Where it is now', cell: ({ now }) => (now === null ? '–' : whereabouts(now)) },

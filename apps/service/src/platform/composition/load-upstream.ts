@@ -17,7 +17,7 @@ const UP = `
     select i.input_id from up join fact.lot_input i on i.lot_id = up.id and ${standing('i')}
     where up.id = any($2::uuid[]) or not exists (select from derived.composed_lot c where c.lot_id = up.id)
   )
-  select up.id, m.role,
+  select up.id, coalesce(m.role, l.role) as role,
     (select json_agg(json_build_object('lot', i.input_id, 'kg', i.kg, 'basis', i.basis))
       from fact.lot_input i where i.lot_id = up.id and ${standing('i')}) as inputs,
     (select json_agg(json_build_object('source', c.source_id, 'role', c.role, 'fraction', c.fraction, 'basis', c.basis))

@@ -5,6 +5,7 @@ import { JournalEntity } from '../facts/journal.entity.js';
 import { NonconformityEntity } from '../facts/nonconformity.entity.js';
 import { PlantEntity } from '../facts/plant.entity.js';
 import { LifeFactEntity } from '../life/life-fact.entity.js';
+import { LotCandidateEntity } from '../lots/lot-candidate.entity.js';
 import { LotInputEntity } from '../lots/lot-input.entity.js';
 import { LotEntity } from '../lots/lot.entity.js';
 import { UsedEntity } from '../used/used.entity.js';
@@ -39,7 +40,7 @@ import { TankEntity } from '../../tanks/tank.entity.js';
 export const TABLES = [
   ...[ClientIdEntity, JournalEntity, CorrectionEntity, NonconformityEntity, PlantEntity],
   ...[PersonEntity, PersonRoleEntity, PersonDetailEntity, DeviceEntity, EquipmentEntity, DealerEntity],
-  ...[MaterialEntity, TankEntity, LotEntity, LotInputEntity, LotStateEntity],
+  ...[MaterialEntity, TankEntity, LotEntity, LotInputEntity, LotStateEntity, LotCandidateEntity],
   ...[ModelEntity, ScheduleEntity, ScheduleLayerEntity, MoldEntity],
   ...[HullEntity, HullNumberEntity, PartEntity, JointEntity, LifeFactEntity],
   ...[LayerRecordEntity, UsedEntity, ReadingEntity, SignatureEntity],

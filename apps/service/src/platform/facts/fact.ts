@@ -41,6 +41,7 @@ const ROWS_AT_ONCE = 1_000;
 export class Fact {
   readonly rows: WrittenRow[] = [];
   readonly nonconformities: OpenedNonconformity[] = [];
+  private gaveItsOwnId = false;
 
   constructor(
     readonly tx: EntityManager,
@@ -50,7 +51,7 @@ export class Fact {
     readonly recordedAt: Date,
   ) {}
 
-  /** Appends one row. The first row of a fact has the fact's own id, so that its maker can refer to it at once. */
+  /** Appends one row. The first row that names no id has the fact's own, so that its maker can refer to it at once. */
   async insert<E extends FactRow>(entity: EntityTarget<E>, values: NewRow<E>): Promise<string> {
     const [id] = await this.insertMany(entity, [values]);
     return id as string;
@@ -86,8 +87,14 @@ export class Fact {
     return this.rows.filter((row) => row.table === table);
   }
 
+  private nextId(ordinal: number): string {
+    if (this.gaveItsOwnId) return childId(this.id, String(ordinal));
+    this.gaveItsOwnId = true;
+    return this.id;
+  }
+
   private complete<E extends FactRow>(values: NewRow<E>, ordinal: number): FactRow {
-    const id = values.id ?? (ordinal === 0 ? this.id : childId(this.id, String(ordinal)));
+    const id = values.id ?? this.nextId(ordinal);
     return {
       happenedAt: this.happenedAt,
       ...values,

@@ -25,5 +25,11 @@ export const brokenLotRules = (lot: FoundLot): readonly BrokenRule[] => {
   if (lot.notYetThere) {
     broken.push({ rule: 'used-before-it-came', detail: `Lot ${lot.code} was used before it came or was made.` });
   }
+  if (lot.origin === 'unidentified') {
+    broken.push({
+      rule: 'unidentified-material',
+      detail: `Lot ${lot.code} stands for material that nobody could name.`,
+    });
+  }
   return broken;
 };

@@ -8,7 +8,7 @@ import { NotThere, Unprocessable } from '../refusals.js';
 export interface FoundLot {
   readonly id: string;
   readonly code: string;
-  readonly origin: 'received' | 'mixed' | 'tank' | 'cut';
+  readonly origin: 'received' | 'mixed' | 'tank' | 'cut' | 'unidentified';
   readonly tankId: string | null;
   readonly expiresOn: string | null;
   /** Day, in the time zone of the plant, on which it is taken. */

@@ -1,11 +1,7 @@
 import type { Fact } from '../facts/fact.js';
-import { CorrectionEntity } from '../facts/correction.entity.js';
-import { insertVersion } from '../facts/new-version.js';
 import { standing } from '../facts/standing.js';
-import { childId } from '../ids.js';
 import { Conflict } from '../refusals.js';
-import { UsedEntity } from '../used/used.entity.js';
-import { LotInputEntity } from './lot-input.entity.js';
+import { redraw } from './redraw.js';
 
 /** Draws of tank `$1` that name another lot than the one that was in it when they happened. */
 const moved = (table: 'used' | 'lot_input', column: 'lot_id' | 'input_id'): string => `
@@ -29,16 +25,13 @@ interface Moved {
  * @throws Conflict `tank-was-empty` when something would have been drawn before the first fill
  */
 export const followTank = async (fact: Fact, tankId: string, reason: string, pointer: string): Promise<void> => {
-  const correct = async (table: 'used' | 'lot_input', { id, happened_at, lot }: Moved): Promise<void> => {
-    if (lot === null) throw drawnBefore(happened_at, pointer);
-    const replacement = childId(fact.id, `follows the tank/${id}`);
-    await fact.insert(CorrectionEntity, { corrects: id, correctsTable: table, replacement, reason });
-    if (table === 'used') await insertVersion(fact, UsedEntity, id, replacement, { lotId: lot });
-    else await insertVersion(fact, LotInputEntity, id, replacement, { inputId: lot });
-  };
-  const draws = (sql: string): Promise<Moved[]> => fact.tx.query<Moved[]>(sql, [tankId]);
-  for (const draw of await draws(moved('used', 'lot_id'))) await correct('used', draw);
-  for (const draw of await draws(moved('lot_input', 'input_id'))) await correct('lot_input', draw);
+  for (const table of ['used', 'lot_input'] as const) {
+    const draws = await fact.tx.query<Moved[]>(moved(table, table === 'used' ? 'lot_id' : 'input_id'), [tankId]);
+    for (const { id, happened_at, lot } of draws) {
+      if (lot === null) throw drawnBefore(happened_at, pointer);
+      await redraw(fact, table, { id, lot }, reason);
+    }
+  }
 };
 
 const drawnBefore = (at: Date, pointer: string): Conflict =>

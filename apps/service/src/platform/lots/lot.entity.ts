@@ -8,7 +8,7 @@ export class LotEntity extends AmountRow {
   code!: string;
 
   @Column('text')
-  origin!: 'received' | 'mixed' | 'tank' | 'cut';
+  origin!: 'received' | 'mixed' | 'tank' | 'cut' | 'unidentified';
 
   /** Of received lots; a made lot is what it is made of. */
   @Column('uuid', { name: 'material_id', nullable: true })
@@ -35,4 +35,19 @@ export class LotEntity extends AmountRow {
 
   @Column('integer', { name: 'fill_number', nullable: true })
   fillNumber!: number | null;
+
+  /** Of unidentified material alone: what it was taken for. */
+  @Column('text', { nullable: true })
+  role!: string | null;
+
+  /** Of unidentified material alone: what it looked like. */
+  @Column('text', { nullable: true })
+  looks!: string | null;
+
+  /** Of unidentified material alone: where it stood. */
+  @Column('text', { name: 'found_at', nullable: true })
+  foundAt!: string | null;
 }
+
+/** A lot whose material is known has none of these. */
+export const IDENTIFIED = { role: null, looks: null, foundAt: null } as const;

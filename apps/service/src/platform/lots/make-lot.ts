@@ -3,7 +3,7 @@ import type { Fact, OpenedNonconformity } from '../facts/fact.js';
 import { Unprocessable } from '../refusals.js';
 import { brokenLotRules } from './break-of-lot-rules.js';
 import { LotInputEntity } from './lot-input.entity.js';
-import { LotEntity } from './lot.entity.js';
+import { IDENTIFIED, LotEntity } from './lot.entity.js';
 import type { ResolvedTaken } from './resolve-taken.js';
 
 /** A lot to be made of others. */
@@ -39,6 +39,7 @@ export const makeLot = async (fact: Fact, { code, origin, tank, inputs }: LotToM
     madeOn: null,
     expiresOn: origin === 'tank' ? null : firstExpiry(inputs),
     certificate: {},
+    ...IDENTIFIED,
     tankId: tank?.id ?? null,
     fillNumber: tank?.fillNumber ?? null,
     quantity: sumOfDecimals(kg),

@@ -1,17 +1,10 @@
-import type { Amount, Taken } from '@hull-record/contracts';
-import { toKilograms } from '@hull-record/trade';
+import type { Taken } from '@hull-record/contracts';
 import type { Fact } from '../facts/fact.js';
-import { NotThere, Unprocessable } from '../refusals.js';
+import { NotThere } from '../refusals.js';
+import { kilogramsOf, type KnownAmount } from './known-amount.js';
 import { FROM_THE_LOT, type DrawnFrom } from './drawn-row.js';
+import { makeUnidentified } from './make-unidentified.js';
 import { findLots, lotInTank, type FoundLot } from './find-lots.js';
-
-/** An amount as entered, and in kilograms. */
-export interface KnownAmount {
-  readonly quantity: string;
-  readonly unit: string;
-  readonly basis: string;
-  readonly kg: number;
-}
 
 /** An amount taken from a lot that is known. */
 export interface ResolvedTaken {
@@ -59,33 +52,13 @@ const resolveOne = async (
     const amount = kilogramsOf(entry.amount, lot, `${pointer}/amount`);
     return [{ lot, drawn: { ...FROM_THE_LOT, tankId: lot.tankId }, amount }];
   }
+  if (entry.unidentified !== undefined) {
+    const amount = kilogramsOf(entry.amount, { code: 'unidentified material' }, `${pointer}/amount`);
+    const lot = await makeUnidentified(fact, entry.unidentified, amount, at, `${pointer}/unidentified`);
+    return [{ lot, drawn: FROM_THE_LOT, amount }];
+  }
   const name = entry.lot as string;
   const lot = lots.get(name);
   if (!lot) throw new NotThere('lot', name, `${pointer}/lot`);
   return [{ lot, drawn: FROM_THE_LOT, amount: kilogramsOf(entry.amount, lot, `${pointer}/amount`) }];
-};
-
-/**
- * Makes an amount kilograms by the data of a material or lot.
- *
- * @throws Unprocessable `unit-without-conversion` naming the unit and what to do
- */
-export const kilogramsOf = (
-  amount: Amount,
-  of: Pick<FoundLot, 'code' | 'densityKgPerL' | 'arealMassKgPerM2' | 'pieceMassKg'>,
-  pointer: string,
-): KnownAmount => {
-  const known = toKilograms(Number(amount.quantity), amount.unit, of);
-  if ('missing' in known) {
-    const remedy =
-      known.missing === 'not an amount'
-        ? 'give a mass, a volume, an area or pieces'
-        : `give kilograms, or register the ${known.missing} of the material`;
-    throw new Unprocessable(
-      'unit-without-conversion',
-      `${amount.unit} of ${of.code} cannot be made kilograms: ${remedy}.`,
-      `${pointer}/unit`,
-    );
-  }
-  return { ...amount, kg: known.kg };
 };

@@ -3,6 +3,7 @@ import { Materials0002 } from './0002-materials.js';
 import { Boats0003 } from './0003-boats.js';
 import { Making0004 } from './0004-making.js';
 import { Derived0005 } from './0005-derived.js';
+import { Unidentified0006 } from './0006-unidentified.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
-export const MIGRATIONS = [Journal0001, Materials0002, Boats0003, Making0004, Derived0005] as const;
+export const MIGRATIONS = [Journal0001, Materials0002, Boats0003, Making0004, Derived0005, Unidentified0006] as const;
