@@ -67,12 +67,56 @@ describe('a fill of a tank', () => {
     expect(await lot('TC-1')).toMatchObject({ adjustedKg: 0, usedKg: 500 });
   });
 
-  it('that happened before or with the one on record is refused, since it cannot be put behind it', async () => {
-    const before = shop.tick();
+  it('entered on Monday for Friday night, before fills that are on record, takes its place among them', async () => {
     await tank('TD');
-    const answer = await refusedFill('TD', { heel: kg(1), happenedAt: before });
+    await shop.startHull('TD-1');
+    const friday = shop.tick();
+    await shop.layer('TD-1', 'L2', [{ tank: 'TD', amount: kg(100) }]);
+    await fill('TD', 'TD-3', kg(300), 'R-3', 300);
+    await shop.layer('TD-1', 'L3', [{ tank: 'TD', amount: kg(60) }]);
+    expect(await portions('TD-3')).toEqual({ 'R-1': 0.5, 'R-3': 0.5 });
+    await fill('TD', 'TD-2', kg(200), 'R-2', 200, { happenedAt: friday });
+    expect(await portions('TD-2')).toEqual({ 'R-1': 0.5, 'R-2': 0.5 });
+    expect(await portions('TD-3')).toEqual({ 'R-1': 0.25, 'R-2': 0.25, 'R-3': 0.5 });
+    expect((await hullsOf('R-2'))['TD-1']).toBeCloseTo(50 + 15, 9);
+    expect((await lot('TD-3')).inputs.map((input) => input.lot).sort()).toEqual(['R-3', 'TD-2']);
+  });
+
+  it('that never was gives back what was drawn of it, and the heel after it, to the fill before', async () => {
+    await tank('TL');
+    await shop.startHull('TL-1');
+    const wrong = await fill('TL', 'TL-2', kg(500), 'R-2', 500);
+    await shop.layer('TL-1', 'L2', [{ tank: 'TL', amount: kg(100) }]);
+    await fill('TL', 'TL-3', kg(300), 'R-3', 300);
+    await shop.correct(wrong);
+    expect(await portions('TL-3')).toEqual({ 'R-1': 0.5, 'R-3': 0.5 });
+    expect(await hullsOf('R-2')).not.toHaveProperty('TL-1');
+    expect((await hullsOf('R-1'))['TL-1']).toBeCloseTo(100, 9);
+  });
+
+  it('at the very instant of another is refused: none of the two would be first', async () => {
+    const happenedAt = shop.tick();
+    await tank('TM');
+    await shop.act('/api/tanks/TM/fills', {
+      code: 'TM-2',
+      heel: null,
+      inputs: [{ lot: 'R-2', amount: kg(1) }],
+      happenedAt,
+    });
+    const answer = await refusedFill('TM', { heel: kg(1), happenedAt });
     expect(answer).toMatchObject({ status: 409, body: { type: '/problems/tank-fill-out-of-order' } });
     expect(answer.body).toMatchObject({ errors: [{ pointer: '/happenedAt' }] });
+  });
+
+  it('with a heel, after the tank was emptied, is kept, and said', async () => {
+    await tank('TN');
+    await shop.act('/api/tanks/TN/emptyings', { cleaned: true });
+    const { result } = await shop.receipt('/api/tanks/TN/fills', {
+      code: 'TN-2',
+      heel: kg(3),
+      inputs: [{ lot: 'R-2', amount: kg(1) }],
+    });
+    expect(result).toMatchObject({ nonconformities: [{ rule: 'heel-of-emptied-tank' }] });
   });
 
   it('the first, has no heel', async () => {
@@ -131,31 +175,42 @@ describe('a fill of a tank', () => {
     expect((await lot('TK-1')).adjustedKg).toBe(-5);
   });
 
-  it('whose time is corrected takes with it what was drawn, but does not pass another fill', async () => {
+  it('whose time is corrected takes with it what was drawn, also past another fill', async () => {
     await tank('TH');
     const before = shop.tick();
     await shop.startHull('TH-1');
     await shop.layer('TH-1', 'L2', [{ tank: 'TH', amount: kg(10) }]);
     const second = await fill('TH', 'TH-2', null, 'R-3', 100);
-    await fill('TH', 'TH-3', null, 'R-1', 100);
-    const set = { kind: 'lot', happenedAt: before };
-    const standing = await shop.correct(second, set);
+    await fill('TH', 'TH-3', kg(50), 'R-2', 50);
+    await shop.correct(second, { kind: 'lot', happenedAt: before });
     expect((await hullsOf('R-3'))['TH-1']).toBeCloseTo(10, 9);
-    const wrong = { corrects: standing, reason: 'x', set: { kind: 'lot', happenedAt: shop.tick() } };
-    const answer = await shop.post('/api/corrections', shop.envelope(wrong));
-    expect(answer).toMatchObject({ status: 409, body: { type: '/problems/tank-fill-out-of-order' } });
+    const [standing] = await service.asOwner<{ id: string }>(
+      "select l.id from fact.lot l where l.code = 'TH-2' and not exists (select from fact.correction c where c.corrects = l.id)",
+    );
+    await shop.correct(standing?.id ?? '', { kind: 'lot', happenedAt: shop.tick() });
+    expect(await portions('TH-3')).toEqual({ 'R-1': 0.5, 'R-2': 0.5 });
+    expect((await hullsOf('R-1'))['TH-1']).toBeCloseTo(10, 9);
   });
 });
 
 describe('what is drawn from a tank', () => {
-  it('before its first fill is refused: nothing was in it', async () => {
+  it('before its first fill on record is unidentified, until the fill is entered', async () => {
     await shop.startHull('TI-1');
+    const filled = shop.tick();
     const early = shop.tick();
-    await tank('TI');
-    const body = { layer: 'L2', startedAt: early, endedAt: early, happenedAt: early, doneBy: ['LAM-1'] };
-    const used = [{ tank: 'TI', amount: kg(1) }];
-    const answer = await shop.post('/api/parts/TI-1-H/layers', shop.envelope({ ...body, used }));
-    expect(answer).toMatchObject({ status: 422, body: { type: '/problems/tank-was-empty' } });
-    expect(answer.body).toMatchObject({ errors: [{ pointer: '/used/0/tank' }] });
+    await shop.act('/api/tanks', { code: 'TI', material: 'RES-VE', capacityKg: 2_000 });
+    const { result } = await shop.receipt('/api/parts/TI-1-H/layers', {
+      ...{ layer: 'L3', startedAt: early, endedAt: early, happenedAt: early, doneBy: ['LAM-1'] },
+      used: [{ tank: 'TI', amount: { quantity: '10', unit: 'L', basis: 'metered' } }],
+    });
+    expect(JSON.stringify(result)).toContain('unidentified-material');
+    expect((await shop.read<ReachPage>('/api/lots/R-1/hulls')).items.find(({ hull }) => hull === 'TI-1')).toMatchObject(
+      { possibly: true },
+    );
+    await fill('TI', 'TI-1', null, 'R-2', 500, { happenedAt: filled });
+    expect((await hullsOf('R-2'))['TI-1']).toBeCloseTo(11, 9);
+    expect(await hullsOf('R-1')).not.toHaveProperty('TI-1');
+    const { nonconformities } = await shop.read<{ nonconformities: { rule: string }[] }>('/api/parts/TI-1-H');
+    expect(nonconformities.map(({ rule }) => rule)).not.toContain('unidentified-material');
   });
 });

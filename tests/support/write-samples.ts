@@ -1,6 +1,7 @@
 import { kg, type Shop } from './shop.js';
 import { SKINS } from './shop-stock.js';
 import { NOTE, plain, received, STATION, used, type MakeSample } from './write-sample.js';
+import { GUNS } from './write-samples-guns.js';
 import { MAKING } from './write-samples-making.js';
 
 const wholeHull = async (shop: Shop, n: string): Promise<void> => {
@@ -131,5 +132,6 @@ export const SAMPLES: Readonly<Record<string, MakeSample>> = {
   startPart: plain('/api/parts', (n) => ({ number: n, kind: 'deck', model: 'TS86', mold: 'M-86-D' }), {
     scheduleVersion: 1,
   }),
+  ...GUNS,
   ...MAKING,
 };

@@ -26,12 +26,15 @@ import { ReceiptStatus } from './platform/http/receipt-status.js';
 import { validation } from './platform/http/validation.js';
 import { PhotoStore } from './platform/photos/photo-store.js';
 import { ReadingsModule } from './readings/readings.module.js';
+import { DropsModule } from './drops/drops.module.js';
+import { GunsModule } from './guns/guns.module.js';
 import { RecordsModule } from './records/records.module.js';
 import { RepairsModule } from './repairs/repairs.module.js';
 import { TanksModule } from './tanks/tanks.module.js';
 import { TraceModule } from './trace/trace.module.js';
 
 const FEATURES = [
+  ...[GunsModule, DropsModule],
   ...[PeopleModule, EquipmentModule, DealersModule, MaterialsModule, TanksModule, LotsModule, ModelsModule],
   ...[
     HullsModule,

@@ -47,19 +47,29 @@ export const Unidentified = z
 export type Unidentified = z.output<typeof Unidentified>;
 
 /** The ways to say what was taken; exactly one is named. */
-const WAYS = ['lot', 'tank', 'unidentified'] as const;
+const WAYS = ['lot', 'tank', 'gun', 'unidentified'] as const;
+
+export const FEEDS = ['resin', 'catalyst', 'glass'] as const;
 
 /** What was taken: a lot by code or id, whatever lot was in a tank when it happened, or what nobody can name. */
 export const Taken = z
   .object({
     lot: Code.optional().describe('lot code or id'),
     tank: Code.optional().describe('tank code: the lot that was in it when this happened'),
+    gun: Code.optional().describe(
+      'gun code: what fed it when this happened; without a feed, resin and catalyst together',
+    ),
+    feed: z.enum(FEEDS).optional().describe('of a gun: which of its feeds the amount is of'),
     unidentified: Unidentified.optional().describe('what is known of material that nobody can name'),
     amount: Amount,
   })
   .refine((taken) => WAYS.filter((way) => taken[way] !== undefined).length === 1, {
     path: ['lot'],
     message: `name one of these: ${WAYS.join(', ')}`,
+  })
+  .refine((taken) => taken.feed === undefined || taken.gun !== undefined, {
+    path: ['feed'],
+    message: 'only a gun has feeds: name the gun',
   })
   .meta({ id: 'Taken' });
 export type Taken = z.output<typeof Taken>;

@@ -53,6 +53,7 @@ const Set = z
       depthMm: z.number().positive().optional(),
       note: Text.optional(),
     }),
+    z.object({ kind: z.literal('hook-up'), lot: Code.optional(), tank: Code.optional(), happenedAt }),
     z.object({ kind: z.literal('life fact'), happenedAt, dealer: Code.optional(), note: Text.optional() }),
   ])
   .meta({ id: 'CorrectedValues' });

@@ -23,7 +23,7 @@ export const DISPOSITIONS = ['use as is', 'rework', 'repair', 'scrap'] as const;
 
 /** Says what is done about something that is not as it should be (ISO 9000). Use as is needs a concession. */
 export const Dispose = Envelope.extend({
-  of: z.enum(['defect', 'reading', 'nonconformity']),
+  of: z.enum(['defect', 'reading', 'nonconformity', 'equipment check']),
   about: z.uuid(),
   disposition: z.enum(DISPOSITIONS),
   concession: Code.optional().describe('number of the concession; required for "use as is"'),

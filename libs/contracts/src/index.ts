@@ -5,6 +5,7 @@ export * from './materials.js';
 export * from './lots.js';
 export * from './models.js';
 export * from './place.js';
+export * from './guns.js';
 export * from './hulls.js';
 export * from './readings.js';
 export * from './defects.js';

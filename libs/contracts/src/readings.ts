@@ -70,6 +70,7 @@ export const ReadingView = z
     by: z.string(),
     happenedAt: Instant,
     concession: z.string().nullable(),
+    suspect: z.boolean().describe('taken with equipment that may have been unfit then'),
   })
   .meta({ id: 'ReadingView' });
 export type ReadingView = z.output<typeof ReadingView>;

@@ -1,5 +1,6 @@
 import { askingRoutes } from './asking-routes.js';
 import { boatRoutes } from './boat-routes.js';
+import { gunRoutes } from './gun-routes.js';
 import { makingRoutes } from './making-routes.js';
 import { shopRoutes } from './shop-routes.js';
 import { storeRoutes } from './store-routes.js';
@@ -7,4 +8,11 @@ import { storeRoutes } from './store-routes.js';
 export type { Route } from './route.js';
 
 /** Every call of the HTTP API, by name. */
-export const routes = { ...shopRoutes, ...storeRoutes, ...boatRoutes, ...makingRoutes, ...askingRoutes } as const;
+export const routes = {
+  ...shopRoutes,
+  ...storeRoutes,
+  ...boatRoutes,
+  ...makingRoutes,
+  ...gunRoutes,
+  ...askingRoutes,
+} as const;

@@ -5,8 +5,11 @@ import { Conflict } from '../platform/refusals.js';
 /** Why a fact cannot be withdrawn: what still rests on it, and what to do first. */
 const RESTS: Readonly<Record<string, { readonly sql: string; readonly code: string; readonly remedy: string }>> = {
   lot: {
-    sql: `select from fact.used u where u.lot_id = $1 and ${standing('u')}
-      union all select from fact.lot_input i where i.input_id = $1 and ${standing('i')}`,
+    // What was drawn from the tank that held it, and its heel, follow the tank to the fill before.
+    sql: `select from fact.used u where u.lot_id = $1 and u.tank_id is null and ${standing('u')}
+      union all select from fact.lot_input i join fact.lot made on made.id = i.lot_id join fact.lot x on x.id = $1
+        where i.input_id = $1 and i.tank_id is null and ${standing('i')}
+          and (x.tank_id is null or made.tank_id is distinct from x.tank_id)`,
     code: 'lot-is-used',
     remedy: 'This lot was used: correct each use to the lot it really was, then withdraw it.',
   },

@@ -6,6 +6,8 @@ import { CorrectionEntity } from '../platform/facts/correction.entity.js';
 import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { childId } from '../platform/ids.js';
+import { followDraws } from '../platform/lots/follow-draws.js';
+import { followTank } from '../platform/lots/follow-tank.js';
 import { reweighLot } from '../platform/lots/reweigh-lot.js';
 import { Unprocessable } from '../platform/refusals.js';
 import { assertWithdrawable } from './assert-withdrawable.js';
@@ -38,6 +40,8 @@ export class Correct {
       await fact.insert(CorrectionEntity, { corrects, correctsTable: table, replacement, reason });
       if (set === undefined) await withdrawWith(fact, table, corrects, root, reason);
       else await this.amendments.amend(fact, corrects, replacement as string, set);
+      if (table === 'hook_up') await followGunOf(fact, root, reason);
+      if (table === 'lot') await followTankOf(fact, root, reason);
       if (table === 'lot_input') await reweighLot(fact, corrects, reason);
       const reached = await this.composition.reachOf(fact);
       return { replacement, recomposedLots: reached.tankLots.length, recomputedPlaces: reached.places.length };
@@ -45,6 +49,18 @@ export class Correct {
     return this.record.run('correction', request, decide, { genealogy: 'alone' });
   }
 }
+
+/** What was drawn from a tank follows when one of its fills is withdrawn. */
+const followTankOf = async (fact: Fact, lot: string, reason: string): Promise<void> => {
+  const [of] = await fact.tx.query<{ tank_id: string | null }[]>('select tank_id from fact.lot where id = $1', [lot]);
+  if (of && of.tank_id !== null) await followTank(fact, of.tank_id, reason);
+};
+
+/** What was sprayed follows when a hook-up is corrected or withdrawn. */
+const followGunOf = async (fact: Fact, hookUp: string, reason: string): Promise<void> => {
+  const [of] = await fact.tx.query<{ gun_id: string }[]>('select gun_id from fact.hook_up where id = $1', [hookUp]);
+  if (of) await followDraws(fact, 'gun_id', of.gun_id, reason);
+};
 
 const assertKind = (table: string, kind: string | undefined): void => {
   if (kind === undefined || CORRECTABLE[table] === kind) return;

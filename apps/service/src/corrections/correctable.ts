@@ -15,6 +15,10 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
   acceptance: null,
   disposition: null,
   joint: null,
+  hook_up: 'hook-up',
+  gun_setting: null,
+  equipment_check: null,
+  tank_emptied: null,
   life_fact: 'life fact',
 };
 

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Dispose as Request } from '@hull-record/contracts';
 import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
-import { findStanding } from '../platform/lookups/find-standing.js';
+import { findStanding, type Named } from '../platform/lookups/find-standing.js';
 import { DispositionEntity } from './disposition.entity.js';
 
 /** Records what is done about a defect, a reading or a nonconformity. Use as is needs a concession, whose number is used once. */
@@ -12,7 +12,7 @@ export class Dispose {
 
   run(request: Request): Promise<Receipt<{ disposition: string }>> {
     return this.record.run('disposition', request, async (fact) => {
-      const about = await findStanding(fact.tx, request.of, request.about, '/about');
+      const about = await findStanding(fact.tx, tableOf(request.of), request.about, '/about');
       const [row] = await fact.tx.query<[{ turn: number }]>(
         `select count(*)::int + 1 as turn from fact.disposition o where o.of_id = $1 and not (${standing('o')})`,
         [about.root],
@@ -29,3 +29,5 @@ export class Dispose {
     });
   }
 }
+
+const tableOf = (of: Request['of']): Named => (of === 'equipment check' ? 'equipment_check' : of);

@@ -9,7 +9,10 @@ import { standing } from '../platform/facts/standing.js';
 import { PLACES_OF_VERSIONS, standingPlaces } from '../platform/places/places.js';
 import { brokenLotRules, type BrokenRule } from '../platform/lots/break-of-lot-rules.js';
 import { FROM_THE_LOT } from '../platform/lots/drawn-row.js';
-import { findLots, lotInTank, type FoundLot } from '../platform/lots/find-lots.js';
+import { drawAgain } from '../platform/lots/draw.js';
+import { findLots, type FoundLot } from '../platform/lots/find-lots.js';
+import { forgetUnidentified } from '../platform/lots/forget-unidentified.js';
+import type { ResolvedTaken } from '../platform/lots/resolved-taken.js';
 import { kilogramsOf } from '../platform/lots/known-amount.js';
 import { NotThere } from '../platform/refusals.js';
 import { UsedEntity } from '../platform/used/used.entity.js';
@@ -28,15 +31,16 @@ export class AmendUsed {
       assertNotAhead(set.happenedAt, '/set/happenedAt');
       const old = await readVersion(fact, UsedEntity, oldId);
       const happenedAt = set.happenedAt === undefined ? old.happenedAt : new Date(set.happenedAt);
-      const lot = await lotOf(fact, set, old, happenedAt);
+      const { lot, ...taken } = await takenAs(fact, set, old, happenedAt);
       const into = set.into === undefined ? {} : await findInto(fact, set.into);
       await insertVersion(fact, UsedEntity, oldId, newId, {
         lotId: lot.id,
-        ...(set.lot === undefined ? {} : FROM_THE_LOT),
+        ...taken.drawn,
         ...into,
-        ...amountOf(set, old, lot),
+        ...taken.amount,
         happenedAt,
       });
+      await forgetUnidentified(fact, 'used', oldId, 'Corrected.');
       await openBroken(fact, lot, { ...old, ...into });
     });
   }
@@ -58,18 +62,15 @@ const foreignIn = async (fact: Fact, lot: FoundLot, intoId: string): Promise<rea
   return foreignMaterials(fact.tx, await readScheduleLayer(fact.tx, layer.schedule_layer_id), [lot.id]);
 };
 
-const amountOf = (set: SetUsed, old: UsedEntity, lot: FoundLot) =>
-  kilogramsOf(
-    set.amount ?? ({ quantity: old.quantity, unit: old.unit, basis: old.basis } as NonNullable<SetUsed['amount']>),
-    lot,
-    '/set/amount',
-  );
-
-/** The lot as set; or, of what was drawn from a tank, the lot that was in it at the time as set; or the old one. */
-const lotOf = (fact: Fact, set: SetUsed, old: UsedEntity, at: Date): Promise<FoundLot> =>
-  set.lot === undefined && old.tankId !== null
-    ? lotInTank(fact, old.tankId, at, '/set/happenedAt')
-    : findLot(fact, set.lot ?? old.lotId, at);
+/** The lot as set; or, of what was drawn from a tank or gun, what it held or what fed it at the time as set; or the old one. */
+const takenAs = async (fact: Fact, set: SetUsed, old: UsedEntity, at: Date): Promise<ResolvedTaken> => {
+  const { quantity, unit, basis } = old;
+  const amount = set.amount ?? ({ quantity, unit, basis } as NonNullable<SetUsed['amount']>);
+  const again = set.lot === undefined ? await drawAgain(fact, old, { amount, at, pointer: '/set' }) : undefined;
+  if (again) return again;
+  const lot = await findLot(fact, set.lot ?? old.lotId, at);
+  return { lot, drawn: FROM_THE_LOT, amount: kilogramsOf(amount, lot, '/set/amount') };
+};
 
 const findLot = async (fact: Fact, name: string, at: Date): Promise<FoundLot> => {
   const found = (await findLots(fact.tx, fact.author.plantId, [name], at)).get(name);

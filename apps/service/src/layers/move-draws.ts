@@ -3,28 +3,35 @@ import type { Fact } from '../platform/facts/fact.js';
 import { insertVersion } from '../platform/facts/new-version.js';
 import { standing } from '../platform/facts/standing.js';
 import { childId } from '../platform/ids.js';
-import { lotInTank } from '../platform/lots/find-lots.js';
+import { drawAgain } from '../platform/lots/draw.js';
+import type { DrawnFrom } from '../platform/lots/drawn-row.js';
+import { forgetUnidentified } from '../platform/lots/forget-unidentified.js';
 import { UsedEntity } from '../platform/used/used.entity.js';
 import type { LayerRecordEntity } from './layer-record.entity.js';
 
 type Times = Pick<LayerRecordEntity, 'startedAt' | 'endedAt'>;
 
+type Draw = DrawnFrom & Record<'id' | 'quantity' | 'unit' | 'basis', string>;
+
 const OUTSIDE = `
-  select u.id, u.tank_id from fact.used u
+  select u.id, u.tank_id as "tankId", u.gun_id as "gunId", u.feed, u.quantity::text, u.unit, u.basis from fact.used u
   where u.into_id = $1 and (u.happened_at < $2 or u.happened_at > $3) and ${standing('u')} order by u.id`;
 
 /**
  * What was used in a layer was used while the layer was made: when its times are corrected, uses outside them move to
- * its end, and what was drawn from a tank is of the lot that was in it then.
+ * its end, and what was drawn from a tank or gun is of what it held or what fed it then.
  */
 export const moveDraws = async (fact: Fact, old: LayerRecordEntity, { startedAt, endedAt }: Times): Promise<void> => {
   if (startedAt.getTime() === old.startedAt.getTime() && endedAt.getTime() === old.endedAt.getTime()) return;
-  const draws = await fact.tx.query<{ id: string; tank_id: string | null }[]>(OUTSIDE, [old.root, startedAt, endedAt]);
-  for (const { id, tank_id } of draws) {
-    const lot = tank_id === null ? undefined : await lotInTank(fact, tank_id, endedAt, '/set/endedAt');
+  for (const { id, ...draw } of await fact.tx.query<Draw[]>(OUTSIDE, [old.root, startedAt, endedAt])) {
+    const { quantity, unit, basis } = draw;
+    const amount = { quantity, unit, basis } as Parameters<typeof drawAgain>[2]['amount'];
+    const taken = await drawAgain(fact, draw, { amount, at: endedAt, pointer: `/set/endedAt/${id}` });
     const replacement = childId(fact.id, `moves with its layer/${id}`);
     const reason = 'The layer was made at another time.';
     await fact.insert(CorrectionEntity, { corrects: id, correctsTable: 'used', replacement, reason });
-    await insertVersion(fact, UsedEntity, id, replacement, { happenedAt: endedAt, lotId: lot?.id });
+    const drawn = taken ? { lotId: taken.lot.id, ...taken.drawn } : {};
+    await insertVersion(fact, UsedEntity, id, replacement, { happenedAt: endedAt, ...drawn });
+    await forgetUnidentified(fact, 'used', id, reason);
   }
 };

@@ -4,10 +4,9 @@ import { Amendments } from '../platform/facts/amendments.js';
 import type { Fact } from '../platform/facts/fact.js';
 import { insertVersion, readVersion } from '../platform/facts/new-version.js';
 import { assertNotAhead } from '../platform/facts/not-ahead.js';
-import { standing } from '../platform/facts/standing.js';
 import { LotEntity } from '../platform/lots/lot.entity.js';
 import { kilogramsOf } from '../platform/lots/known-amount.js';
-import { Conflict, InvalidRequest } from '../platform/refusals.js';
+import { InvalidRequest } from '../platform/refusals.js';
 import { followTank } from '../platform/lots/follow-tank.js';
 import { findMaterial } from './find-material.js';
 
@@ -22,7 +21,6 @@ export class AmendLot {
       assertNotAhead(set.happenedAt, '/set/happenedAt');
       assertSound(set, old);
       const happenedAt = set.happenedAt === undefined ? undefined : new Date(set.happenedAt);
-      if (happenedAt && old.tankId !== null) await assertInOrder(fact, old, happenedAt);
       await insertVersion(fact, LotEntity, oldId, newId, {
         ...(set.material === undefined ? {} : await ofMaterial(fact, set.material, old)),
         supplierLot: set.supplierLot,
@@ -32,7 +30,7 @@ export class AmendLot {
         happenedAt,
       });
       if (happenedAt && old.tankId !== null)
-        await followTank(fact, old.tankId, `Lot ${old.code} was filled at another time.`, '/set/happenedAt');
+        await followTank(fact, old.tankId, `Lot ${old.code} was filled at another time.`);
     });
   }
 }
@@ -59,20 +57,4 @@ const ofMaterial = async (fact: Fact, code: string, old: LotEntity) => {
   const material = await findMaterial(fact, code, null, '/set/material');
   const entered = { quantity: old.quantity, unit: old.unit, basis: old.basis } as Amount;
   return { materialId: material.id, kg: kilogramsOf(entered, material, '/set/material').kg };
-};
-
-/** A fill stays between the fills before and after it: each is made of the heel of the one before. */
-const assertInOrder = async (fact: Fact, { tankId, fillNumber, root }: LotEntity, at: Date): Promise<void> => {
-  const passed = await fact.tx.query<{ code: string }[]>(
-    `select l.code from fact.lot l where l.tank_id = $1 and l.root <> $2 and ${standing('l')}
-       and ((l.fill_number < $3 and l.happened_at >= $4) or (l.fill_number > $3 and l.happened_at <= $4))
-     order by l.happened_at limit 1`,
-    [tankId, root, fillNumber, at],
-  );
-  if (passed[0])
-    throw new Conflict(
-      'tank-fill-out-of-order',
-      `The fill would change places with fill ${passed[0].code}: give a time between the fills before and after it.`,
-      '/set/happenedAt',
-    );
 };

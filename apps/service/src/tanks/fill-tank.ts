@@ -1,21 +1,23 @@
 import { Injectable } from '@nestjs/common';
 import type { FillTank as Request } from '@hull-record/contracts';
 import type { Fact } from '../platform/facts/fact.js';
+import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { FROM_THE_LOT } from '../platform/lots/drawn-row.js';
 import { findLots } from '../platform/lots/find-lots.js';
 import { makeLot, type MadeLot } from '../platform/lots/make-lot.js';
 import { kilogramsOf } from '../platform/lots/known-amount.js';
-import { resolveTaken, type ResolvedTaken } from '../platform/lots/resolve-taken.js';
+import type { ResolvedTaken } from '../platform/lots/resolved-taken.js';
+import { resolveTaken } from '../platform/lots/resolve-taken.js';
 import { Conflict, Unprocessable } from '../platform/refusals.js';
 import { followTank } from '../platform/lots/follow-tank.js';
-import { lastFill, type LastFill } from './last-fill.js';
+import { fillBefore, nextFillNumber, type LastFill } from './last-fill.js';
 
 /**
- * Fills a tank. What is in it afterwards is a new lot, made of the measured heel of the lot before and of what came in;
+ * Fills a tank, also when the fill is entered after later ones. What is in it afterwards is a new lot, made of the measured heel of the lot before and of what came in;
  * what the heel differs from the book is a loss or gain of the lot before (see book-kg.ts). What was drawn after the fill, but
- * recorded before it, was drawn from the new lot: it is corrected.
+ * recorded before it, was drawn from the new lot, and the heel of the next fill was of it: they are corrected.
  */
 @Injectable()
 export class FillTank {
@@ -24,17 +26,18 @@ export class FillTank {
   run(tank: string, request: Request): Promise<Receipt<MadeLot>> {
     const decide = async (fact: Fact): Promise<MadeLot> => {
       const tankId = await findByCode(fact.tx, 'tank', fact.author.plantId, tank);
-      const before = await lastFill(fact.tx, tankId);
-      assertAfter(fact, tank, before);
+      const before = await fillBefore(fact.tx, tankId, fact.happenedAt);
+      assertAlone(fact, tank, before);
       const inputs = await resolveTaken(fact, request.inputs, (i) => `/inputs/${i}`);
       const heel = await heelOf(fact, request, before);
       const made = await makeLot(fact, {
         code: request.code,
         origin: 'tank',
-        tank: { id: tankId, fillNumber: (before?.fill_number ?? 0) + 1 },
+        tank: { id: tankId, fillNumber: await nextFillNumber(fact.tx, tankId) },
         inputs: heel ? [heel, ...inputs] : inputs,
       });
-      await followTank(fact, tankId, `The fill of lot ${request.code} was recorded after this.`, '/happenedAt');
+      if (heel && before) await openHeelOfEmptied(fact, tank, tankId, before);
+      await followTank(fact, tankId, `The fill of lot ${request.code} was recorded after this.`);
       return made;
     };
     // What was drawn after a fill that is recorded late is corrected, so nobody may draw meanwhile.
@@ -42,14 +45,26 @@ export class FillTank {
   }
 }
 
-const assertAfter = (fact: Fact, tank: string, before: LastFill | undefined): void => {
-  if (before && before.happened_at >= fact.happenedAt) {
+/** Fills stand in the order in which they happened, whenever they are entered; of two at one instant none is first. */
+const assertAlone = (fact: Fact, tank: string, before: LastFill | undefined): void => {
+  if (before && before.happened_at.getTime() === fact.happenedAt.getTime()) {
     throw new Conflict(
       'tank-fill-out-of-order',
-      `Tank ${tank} has a fill of ${before.happened_at.toISOString()} on record already: a fill that happened before it cannot be added behind it. Correct the amounts of that fill, or record the time as it was.`,
+      `Tank ${tank} has a fill at that very instant on record already: look at the tank, and give the time of each as it was.`,
       '/happenedAt',
     );
   }
+};
+
+/** A heel in a tank that was emptied since its last fill: one of the two is not as it was. Kept, and said. */
+const openHeelOfEmptied = async (fact: Fact, tank: string, tankId: string, before: LastFill): Promise<void> => {
+  const emptied = await fact.tx.query<unknown[]>(
+    `select from fact.tank_emptied e where e.tank_id = $1 and e.happened_at between $2 and $3 and ${standing('e')}`,
+    [tankId, before.happened_at, fact.happenedAt],
+  );
+  if (emptied.length === 0) return;
+  const detail = `Tank ${tank} was emptied before this fill, and a heel was measured all the same.`;
+  await fact.open({ rule: 'heel-of-emptied-tank', detail, aboutKind: 'lot', aboutId: fact.id, partId: null });
 };
 
 const heelOf = async (

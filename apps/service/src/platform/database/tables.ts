@@ -14,6 +14,10 @@ import { DefectEntity } from '../../defects/defect.entity.js';
 import { PhotoEntity } from '../../defects/photo.entity.js';
 import { DispositionEntity } from '../../dispositions/disposition.entity.js';
 import { EquipmentEntity } from '../../equipment/equipment.entity.js';
+import { EquipmentCheckEntity } from '../../equipment/equipment-check.entity.js';
+import { GunSettingEntity } from '../../guns/gun-setting.entity.js';
+import { HookUpEntity } from '../../guns/hook-up.entity.js';
+import { TankEmptiedEntity } from '../../tanks/tank-emptied.entity.js';
 import { HullNumberEntity } from '../../hulls/hull-number.entity.js';
 import { HullEntity } from '../../hulls/hull.entity.js';
 import { JointEntity } from '../../hulls/joint.entity.js';
@@ -41,6 +45,7 @@ export const TABLES = [
   ...[ClientIdEntity, JournalEntity, CorrectionEntity, NonconformityEntity, PlantEntity],
   ...[PersonEntity, PersonRoleEntity, PersonDetailEntity, DeviceEntity, EquipmentEntity, DealerEntity],
   ...[MaterialEntity, TankEntity, LotEntity, LotInputEntity, LotStateEntity, LotCandidateEntity],
+  ...[EquipmentCheckEntity, GunSettingEntity, HookUpEntity, TankEmptiedEntity],
   ...[ModelEntity, ScheduleEntity, ScheduleLayerEntity, MoldEntity],
   ...[HullEntity, HullNumberEntity, PartEntity, JointEntity, LifeFactEntity],
   ...[LayerRecordEntity, UsedEntity, ReadingEntity, SignatureEntity],

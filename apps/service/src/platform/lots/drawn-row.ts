@@ -1,17 +1,29 @@
 import { Column } from 'typeorm';
 import { AmountRow } from '../facts/amount-row.js';
 
+/** What feeds a gun. */
+export type Feed = 'resin' | 'catalyst' | 'glass';
+
 /** From what a lot was drawn, when something that holds lots was named rather than the lot itself. */
 export interface DrawnFrom {
-  /** Set when a tank was named: the lot is what was in it then. */
+  /** Set when a tank was named, or fed the gun: the lot is what was in it then. */
   readonly tankId: string | null;
+  /** Set when a gun was named: the lot is what fed it then. */
+  readonly gunId: string | null;
+  readonly feed: Feed | null;
 }
 
 /** Nothing was named but the lot. */
-export const FROM_THE_LOT: DrawnFrom = { tankId: null };
+export const FROM_THE_LOT: DrawnFrom = { tankId: null, gunId: null, feed: null };
 
 /** A fact that an amount was drawn: used, or put into another lot. */
 export abstract class DrawnRow extends AmountRow implements DrawnFrom {
   @Column('uuid', { name: 'tank_id', nullable: true })
   tankId!: string | null;
+
+  @Column('uuid', { name: 'gun_id', nullable: true })
+  gunId!: string | null;
+
+  @Column('text', { nullable: true })
+  feed!: Feed | null;
 }

@@ -1,8 +1,6 @@
 import type { EntityManager } from 'typeorm';
-import type { Fact } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
 import { uuidOrNull } from '../lookups/uuid-or-null.js';
-import { NotThere, Unprocessable } from '../refusals.js';
 
 /** A lot as those who take from it need to know it. */
 export interface FoundLot {
@@ -83,34 +81,4 @@ export const findLots = async (
 ): Promise<ReadonlyMap<string, FoundLot>> => {
   const rows = await tx.query<Row[]>(FIND, [plantId, [...new Set(names)], at]);
   return new Map(rows.map((row) => [row.asked, toLot(row)]));
-};
-
-const IN_TANK = `
-  select t.root as tank, t.code, l.root::text as lot from fact.tank t
-  left join lateral (
-    select l.root from fact.lot l where l.tank_id = t.root and l.happened_at <= $3 and ${standing('l')}
-    order by l.happened_at desc, l.fill_number desc limit 1) l on true
-  where t.plant_id = $1 and (t.code = $2 or t.root::text = $2) and ${standing('t')}`;
-
-/**
- * The lot that was in a tank, named by code or id, at an instant.
- *
- * @throws NotThere for an unknown tank, Unprocessable `tank-was-empty` before its first fill
- */
-export const lotInTank = async (fact: Fact, tank: string, at: Date, pointer: string): Promise<FoundLot> => {
-  const [found] = await fact.tx.query<{ tank: string; code: string; lot: string | null }[]>(IN_TANK, [
-    fact.author.plantId,
-    tank,
-    at,
-  ]);
-  if (!found) throw new NotThere('tank', tank, pointer);
-  if (found.lot === null) {
-    throw new Unprocessable(
-      'tank-was-empty',
-      `Tank ${found.code} had no fill before ${at.toISOString()}: record its fill first.`,
-      pointer,
-    );
-  }
-  const lots = await findLots(fact.tx, fact.author.plantId, [found.lot], at);
-  return lots.get(found.lot) as FoundLot;
 };

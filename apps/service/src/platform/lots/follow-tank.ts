@@ -1,42 +1,39 @@
 import type { Fact } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
-import { Conflict } from '../refusals.js';
+import { drawFromTank } from './draw.js';
+import { followDraws } from './follow-draws.js';
 import { redraw } from './redraw.js';
 
-/** Draws of tank `$1` that name another lot than the one that was in it when they happened. */
-const moved = (table: 'used' | 'lot_input', column: 'lot_id' | 'input_id'): string => `
-  select d.id, d.happened_at, l.root as lot from fact.${table} d
-  left join lateral (
-    select l.root from fact.lot l where l.tank_id = d.tank_id and l.happened_at <= d.happened_at and ${standing('l')}
-    order by l.happened_at desc, l.fill_number desc limit 1) l on true
-  where d.tank_id = $1 and ${standing('d')} and l.root is distinct from d.${column} order by d.happened_at, d.id`;
+/** Heels of tank `$1`: inputs of a fill that are of a fill of the same tank, but not of the one before it in time. */
+const HEELS = `
+  with fills as (
+    select l.root, l.happened_at, lag(l.root) over (order by l.happened_at, l.fill_number) as before
+    from fact.lot l where l.tank_id = $1 and ${standing('l')})
+  select i.id, f.happened_at, f.before, i.quantity::text, i.unit, i.basis
+  from fills f
+  join fact.lot_input i on i.lot_id = f.root and i.tank_id is null and i.gun_id is null and ${standing('i')}
+  join fact.lot heel on heel.id = i.input_id
+  where heel.tank_id = $1 and i.input_id is distinct from f.before order by f.happened_at`;
 
-interface Moved {
+interface Heel {
   readonly id: string;
   readonly happened_at: Date;
-  readonly lot: string | null;
+  readonly before: string | null;
+  readonly quantity: string;
+  readonly unit: string;
+  readonly basis: string;
 }
 
 /**
- * Sees that everything drawn from a tank, to be used or mixed, is of the lot that was in it when it was drawn, after a
- * fill was recorded late or its time was corrected: each draw of another lot is corrected.
- *
- * @param pointer field of the request that moved a fill
- * @throws Conflict `tank-was-empty` when something would have been drawn before the first fill
+ * Sees that a tank tells one story after a fill was recorded late, moved in time or withdrawn: the heel in each fill is
+ * of the fill before it, and what was drawn is of the lot that was in it then. What is not is corrected.
  */
-export const followTank = async (fact: Fact, tankId: string, reason: string, pointer: string): Promise<void> => {
-  for (const table of ['used', 'lot_input'] as const) {
-    const draws = await fact.tx.query<Moved[]>(moved(table, table === 'used' ? 'lot_id' : 'input_id'), [tankId]);
-    for (const { id, happened_at, lot } of draws) {
-      if (lot === null) throw drawnBefore(happened_at, pointer);
-      await redraw(fact, table, { id, lot }, reason);
-    }
+export const followTank = async (fact: Fact, tankId: string, reason: string): Promise<void> => {
+  for (const { id, happened_at, before, ...entered } of await fact.tx.query<Heel[]>(HEELS, [tankId])) {
+    const amount = entered as Parameters<typeof drawFromTank>[2]['amount'];
+    const just = new Date(happened_at.getTime() - 1);
+    const lot = before ?? (await drawFromTank(fact, tankId, { amount, at: just, pointer: `/${id}` })).lot.id;
+    await redraw(fact, 'lot_input', { id, lot }, reason);
   }
+  await followDraws(fact, 'tank_id', tankId, reason);
 };
-
-const drawnBefore = (at: Date, pointer: string): Conflict =>
-  new Conflict(
-    'tank-was-empty',
-    `Something was drawn from the tank at ${at.toISOString()}, when it would have been empty: correct that first.`,
-    pointer,
-  );

@@ -4,7 +4,7 @@ import { Unprocessable } from '../refusals.js';
 import { brokenLotRules } from './break-of-lot-rules.js';
 import { LotInputEntity } from './lot-input.entity.js';
 import { IDENTIFIED, LotEntity } from './lot.entity.js';
-import type { ResolvedTaken } from './resolve-taken.js';
+import type { ResolvedTaken } from './resolved-taken.js';
 
 /** A lot to be made of others. */
 export interface LotToMake {

@@ -3,6 +3,8 @@ import type { Fact } from '../facts/fact.js';
 import { insertVersion } from '../facts/new-version.js';
 import { childId } from '../ids.js';
 import { UsedEntity } from '../used/used.entity.js';
+import type { DrawnFrom } from './drawn-row.js';
+import { forgetUnidentified } from './forget-unidentified.js';
 import { LotInputEntity } from './lot-input.entity.js';
 
 /** Tables of what was drawn from lots. */
@@ -12,11 +14,12 @@ export type DrawnTable = 'used' | 'lot_input';
 export const redraw = async (
   fact: Fact,
   table: DrawnTable,
-  { id, lot }: { readonly id: string; readonly lot: string },
+  { id, lot, ...drawn }: { readonly id: string; readonly lot: string } & Partial<DrawnFrom>,
   reason: string,
 ): Promise<void> => {
   const replacement = childId(fact.id, `drawn of another lot/${id}`);
   await fact.insert(CorrectionEntity, { corrects: id, correctsTable: table, replacement, reason });
-  if (table === 'used') await insertVersion(fact, UsedEntity, id, replacement, { lotId: lot });
-  else await insertVersion(fact, LotInputEntity, id, replacement, { inputId: lot });
+  if (table === 'used') await insertVersion(fact, UsedEntity, id, replacement, { ...drawn, lotId: lot });
+  else await insertVersion(fact, LotInputEntity, id, replacement, { ...drawn, inputId: lot });
+  await forgetUnidentified(fact, table, id, reason);
 };

@@ -1,26 +1,22 @@
 import type { Taken } from '@hull-record/contracts';
 import type { Fact } from '../facts/fact.js';
 import { NotThere } from '../refusals.js';
-import { kilogramsOf, type KnownAmount } from './known-amount.js';
-import { FROM_THE_LOT, type DrawnFrom } from './drawn-row.js';
+import { kilogramsOf } from './known-amount.js';
+import type { ResolvedTaken } from './resolved-taken.js';
+import { FROM_THE_LOT } from './drawn-row.js';
 import { makeUnidentified } from './make-unidentified.js';
-import { findLots, lotInTank, type FoundLot } from './find-lots.js';
-
-/** An amount taken from a lot that is known. */
-export interface ResolvedTaken {
-  readonly lot: FoundLot;
-  readonly drawn: DrawnFrom;
-  readonly amount: KnownAmount;
-}
+import { drawFromTank } from './draw.js';
+import { spray } from './spray.js';
+import { findLots, type FoundLot } from './find-lots.js';
 
 /**
  * Finds the lots that were taken from, and makes each amount kilograms.
  *
- * A tank stands for the lot that was in it when it was drawn.
+ * A tank stands for the lot that was in it when it was drawn, a gun for what fed it: one entry may be several lots.
  *
  * @param pointer JSON pointer of the i-th entry
  * @param at when it was taken
- * @throws NotThere, Unprocessable `unit-without-conversion`, `tank-was-empty`
+ * @throws NotThere, Unprocessable `unit-without-conversion`
  */
 export const resolveTaken = async (
   fact: Fact,
@@ -47,11 +43,9 @@ const resolveOne = async (
   at: Date,
   pointer: string,
 ): Promise<readonly ResolvedTaken[]> => {
-  if (entry.tank !== undefined) {
-    const lot = await lotInTank(fact, entry.tank, at, `${pointer}/tank`);
-    const amount = kilogramsOf(entry.amount, lot, `${pointer}/amount`);
-    return [{ lot, drawn: { ...FROM_THE_LOT, tankId: lot.tankId }, amount }];
-  }
+  const drawing = { amount: entry.amount, at, pointer };
+  if (entry.tank !== undefined) return [await drawFromTank(fact, entry.tank, drawing)];
+  if (entry.gun !== undefined) return spray(fact, entry, at, pointer);
   if (entry.unidentified !== undefined) {
     const amount = kilogramsOf(entry.amount, { code: 'unidentified material' }, `${pointer}/amount`);
     const lot = await makeUnidentified(fact, entry.unidentified, amount, at, `${pointer}/unidentified`);

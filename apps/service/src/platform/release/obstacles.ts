@@ -3,6 +3,7 @@ import type { Obstacle } from '@hull-record/contracts';
 import { lotsInParts } from '../composition/lots-in-parts.js';
 import { stateOrDefault } from '../lots/find-lots.js';
 import { standing } from '../facts/standing.js';
+import { isSuspect, suspectChecks } from '../equipment/suspect.sql.js';
 import { isOpenDefect, isOpenReading } from './open.js';
 
 const PARTS = `parts as (
@@ -66,14 +67,31 @@ const NONCONFORMITIES_OPEN = `
       or (c.part_id is null and c.about_id = any($2::uuid[])))
     and not exists (select from fact.disposition o where o.of_id = c.root and o.disposition <> 'scrap' and ${standing('o')})`;
 
+/** One for each layer or repair and piece of equipment: until quality disposes of the bad check, or of each reading. */
+const EQUIPMENT_SUSPECT = `
+  select 'equipment-suspect', p.number, w.layer, k.id,
+    w.what || ' ' || w.code || ' was found unfit (' || k.what || '), and ' || w.layer_name || ' was made or read with it meanwhile: read again with another, or give a concession for the check.', w.position
+  from parts p
+  join (
+    select distinct m.part, m.code as layer, m.name as layer_name, m.position, e.root as equipment_id, e.code, 'Equipment' as what, g.happened_at as at
+    from made m join fact.reading g on g.of_id = m.root and ${standing('g')} join fact.equipment e on e.id = g.equipment_id
+    where not exists (select from fact.disposition o where o.of_id = g.root and o.disposition = 'use as is' and ${standing('o')})
+      and not exists (select from fact.reading again where again.of_id = g.of_id and again.what = g.what and again.spot = g.spot
+        and again.happened_at > g.happened_at and again.verdict = 'inside' and ${standing('again')}
+        and not ${isSuspect('again.equipment_id', 'again.happened_at')})
+    union
+    select distinct m.part, m.code, m.name, m.position, e.root, e.code, 'Gun', u.happened_at
+    from made m join fact.used u on u.into_id = m.root and ${standing('u')} join fact.equipment e on e.id = u.gun_id) w on w.part = p.number
+  cross join lateral (${suspectChecks('w.equipment_id', 'w.at')}) k`;
+
 const LOTS_HELD = `
   select 'lot-' || s.state, null, null, l.root, 'Lot ' || l.code || coalesce(' (' || l.supplier || ' ' || l.supplier_lot || ')', '') || ' is ' || s.state || '.', 0
   from fact.lot l, lateral (select ${stateOrDefault('l', "'infinity'")} as state) s
   where l.root = any($2::uuid[]) and ${standing('l')} and s.state <> 'released'`;
 
 const ALL = `with ${PARTS}, ${MADE}
-  select rule, part, layer, about, detail from (
-    ${[PARTS_MISSING, LAYERS_MISSING, UNSIGNED, NOTHING_USED, READINGS_MISSING, READINGS_OUTSIDE, DEFECTS_OPEN, NONCONFORMITIES_OPEN, LOTS_HELD].join(' union all ')}
+  select distinct rule, part, layer, about, detail, place from (
+    ${[PARTS_MISSING, LAYERS_MISSING, UNSIGNED, NOTHING_USED, READINGS_MISSING, READINGS_OUTSIDE, DEFECTS_OPEN, NONCONFORMITIES_OPEN, EQUIPMENT_SUSPECT, LOTS_HELD].join(' union all ')}
   ) found order by part nulls last, place, rule, detail, about`;
 
 /** Everything that stands in the way of releasing a hull; nothing when it may be released. */

@@ -1,7 +1,8 @@
 import type { Taken } from '@hull-record/contracts';
 import type { Fact } from '../facts/fact.js';
 import { brokenLotRules } from '../lots/break-of-lot-rules.js';
-import { resolveTaken, type ResolvedTaken } from '../lots/resolve-taken.js';
+import type { ResolvedTaken } from '../lots/resolved-taken.js';
+import { resolveTaken } from '../lots/resolve-taken.js';
 import type { PlaceKind } from '../places/places.js';
 import { UsedEntity } from './used.entity.js';
 
@@ -24,8 +25,9 @@ export const writeUsed = async (
   into: UsedInto,
   used: readonly Taken[],
   at: Date = fact.happenedAt,
+  pointer: (i: number) => string = (i) => `/used/${i}`,
 ): Promise<readonly ResolvedTaken[]> => {
-  const taken = await resolveTaken(fact, used, (i) => `/used/${i}`, at);
+  const taken = await resolveTaken(fact, used, pointer, at);
   await fact.insertMany(
     UsedEntity,
     taken.map(({ lot, drawn, amount }) => ({

@@ -1,6 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import type { Climate, ScheduleLayer } from '@hull-record/contracts';
 import type { Place, Skin } from '@hull-record/trade';
+import { isSuspect } from '../equipment/suspect.sql.js';
 import { standing } from '../facts/standing.js';
 
 /** Anything later than every fact: what stands now. */
@@ -127,12 +128,14 @@ export interface ReadingRow {
   readonly by: string;
   readonly happened_at: Date;
   readonly concession: string | null;
+  readonly suspect: boolean;
 }
 
 const READINGS = `
   select g.id, g.root, g.of_id, g.what, g.spot, g.value::text, g.below::text, g.unit, g.si_value, g.place, q.code as equipment, g.verdict,
     g.crosses_limit, g.rule, w.badge as by, g.happened_at,
-    (select o.concession from fact.disposition o where o.of_id = g.root and ${standing('o', '$2')} order by o.recorded_at desc limit 1) as concession
+    (select o.concession from fact.disposition o where o.of_id = g.root and ${standing('o', '$2')} order by o.recorded_at desc limit 1) as concession,
+    ${isSuspect('g.equipment_id', 'g.happened_at')} as suspect
   from fact.reading g
   join fact.journal e on e.id = g.entry_id join fact.person w on w.id = e.person_id
   left join fact.equipment q on q.id = g.equipment_id

@@ -43,4 +43,5 @@ export const toReadingView = (row: ReadingRow): ReadingView => ({
   by: row.by,
   happenedAt: row.happened_at.toISOString(),
   concession: row.concession,
+  suspect: row.suspect,
 });

@@ -4,6 +4,15 @@ import { Boats0003 } from './0003-boats.js';
 import { Making0004 } from './0004-making.js';
 import { Derived0005 } from './0005-derived.js';
 import { Unidentified0006 } from './0006-unidentified.js';
+import { Guns0007 } from './0007-guns.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
-export const MIGRATIONS = [Journal0001, Materials0002, Boats0003, Making0004, Derived0005, Unidentified0006] as const;
+export const MIGRATIONS = [
+  Journal0001,
+  Materials0002,
+  Boats0003,
+  Making0004,
+  Derived0005,
+  Unidentified0006,
+  Guns0007,
+] as const;

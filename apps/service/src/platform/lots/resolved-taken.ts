@@ -1,0 +1,10 @@
+import type { DrawnFrom } from './drawn-row.js';
+import type { FoundLot } from './find-lots.js';
+import type { KnownAmount } from './known-amount.js';
+
+/** An amount taken from a lot that is known. */
+export interface ResolvedTaken {
+  readonly lot: FoundLot;
+  readonly drawn: DrawnFrom;
+  readonly amount: KnownAmount;
+}

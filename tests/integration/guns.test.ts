@@ -1,0 +1,154 @@
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import type { GunView, PartView, ReachPage } from '@hull-record/contracts';
+import { startService, type RunningService } from '../support/service.js';
+import { kg, Shop, type Fields } from '../support/shop.js';
+
+let service: RunningService;
+let shop: Shop;
+
+beforeAll(async () => {
+  service = await startService();
+  shop = await new Shop(service).open();
+  await shop.act('/api/equipment', { code: 'G-1', kind: 'gun', description: 'Chopper gun' });
+  for (const [lot, material] of [
+    ['VE-1', 'RES-VE'],
+    ['VE-2', 'RES-VE'],
+    ['CAT-1', 'MEKP'],
+    ['CAT-2', 'MEKP'],
+    ['ROV-1', 'MAT-450'],
+    ['GEL-1', 'GEL-W'],
+  ] as const)
+    await shop.receive(lot, material);
+});
+afterAll(() => service.close());
+
+const hookUp = (feed: string, to: Fields, more: Fields = {}): Promise<string> =>
+  shop.act('/api/guns/G-1/hook-ups', { feed, ...to, ...more });
+
+const kgOf = async (lot: string, hull: string): Promise<number | undefined> => {
+  const { items } = await shop.read<ReachPage>(`/api/lots/${lot}/hulls`);
+  return items.find((item) => item.hull === hull && !item.possibly)?.kg ?? undefined;
+};
+const sprayed = (amount: Fields, feed?: string): Fields => ({ gun: 'G-1', ...(feed ? { feed } : {}), amount });
+
+describe('what a gun sprayed', () => {
+  it('is what was hooked up to it then, resin and catalyst by its setting, glass by its own amount', async () => {
+    await hookUp('resin', { lot: 'VE-1' });
+    await hookUp('catalyst', { lot: 'CAT-1' });
+    await hookUp('glass', { lot: 'ROV-1' });
+    await shop.act('/api/guns/G-1/settings', { catalystPercent: 2 });
+    await shop.startHull('601');
+    await shop.layer('601', 'L2', [sprayed(kg(51)), sprayed(kg(20), 'glass')]);
+    expect(await kgOf('VE-1', '601')).toBeCloseTo(50, 9);
+    expect(await kgOf('CAT-1', '601')).toBeCloseTo(1, 9);
+    expect(await kgOf('ROV-1', '601')).toBeCloseTo(20, 9);
+  });
+
+  it('after another drum was hooked up, is of that drum', async () => {
+    await hookUp('resin', { lot: 'VE-2' });
+    await shop.startHull('602');
+    await shop.layer('602', 'L2', [sprayed(kg(51))]);
+    expect([await kgOf('VE-1', '602'), await kgOf('VE-2', '602')]).toEqual([undefined, 50]);
+    const { hookUps } = await shop.read<GunView>('/api/guns/G-1');
+    expect(hookUps.filter(({ feed }) => feed === 'resin').map(({ lot, until }) => [lot, until !== null])).toEqual([
+      ['VE-1', true],
+      ['VE-2', false],
+    ]);
+  });
+
+  it('is corrected when the drum was changed on the night shift and entered in the morning', async () => {
+    await shop.startHull('603');
+    const night = shop.tick();
+    await shop.layer('603', 'L2', [sprayed(kg(10), 'resin')]);
+    expect(await kgOf('VE-2', '603')).toBe(10);
+    const late = await hookUp('resin', { lot: 'VE-1' }, { happenedAt: night });
+    expect([await kgOf('VE-1', '603'), await kgOf('VE-2', '603')]).toEqual([10, undefined]);
+    const after = await shop.correct(late, { kind: 'hook-up', lot: 'VE-2' });
+    expect([await kgOf('VE-1', '603'), await kgOf('VE-2', '603')]).toEqual([undefined, 10]);
+    await shop.correct(after, { kind: 'hook-up', lot: 'VE-1', happenedAt: shop.tick() });
+    expect([await kgOf('VE-1', '603'), await kgOf('VE-2', '603')]).toEqual([undefined, 10]);
+  });
+
+  it('from a tank is the lot that was in the tank then, also when its fill is entered late', async () => {
+    await shop.fill('T1-1', null, [{ lot: 'VE-1', amount: kg(500) }]);
+    await hookUp('resin', { tank: 'T1' });
+    await shop.startHull('604');
+    const late = shop.tick();
+    await shop.layer('604', 'L2', [sprayed(kg(40), 'resin')]);
+    expect(await kgOf('VE-1', '604')).toBe(40);
+    await shop.fill('T1-2', kg(100), [{ lot: 'VE-2', amount: kg(300) }], { happenedAt: late });
+    expect([await kgOf('VE-1', '604'), await kgOf('VE-2', '604')]).toEqual([10, 30]);
+  });
+
+  it('while nothing was hooked up on record, is unidentified until it is', async () => {
+    await shop.act('/api/equipment', { code: 'G-2', kind: 'gun', description: 'Gel coat gun' });
+    await shop.startHull('605');
+    const before = shop.tick();
+    await shop.layer('605', 'L1', [{ gun: 'G-2', feed: 'resin', amount: kg(18) }]);
+    const { nonconformities } = await shop.read<PartView>('/api/parts/605-H');
+    expect(nonconformities.map(({ rule }) => rule)).toEqual(['unidentified-material']);
+    await shop.act('/api/guns/G-2/hook-ups', { feed: 'resin', lot: 'GEL-1', happenedAt: before });
+    expect(await kgOf('GEL-1', '605')).toBe(18);
+    expect((await shop.read<PartView>('/api/parts/605-H')).nonconformities).toEqual([]);
+  });
+
+  it('names what is wrong: no such gun, a gauge for a gun, litres of two things at once', async () => {
+    const at = shop.tick();
+    const body = { layer: 'L3', startedAt: at, endedAt: at, happenedAt: at, doneBy: ['LAM-1'] };
+    const pointers = async (used: Fields): Promise<unknown> => {
+      const { body: answer } = await shop.post('/api/parts/601-H/layers', shop.envelope({ ...body, used: [used] }));
+      return (answer as unknown as { errors: { pointer: string }[] }).errors.map(({ pointer }) => pointer);
+    };
+    expect(await pointers({ gun: 'G-9', amount: kg(1) })).toEqual(['/used/0/gun']);
+    expect(await pointers({ gun: 'MG-1', amount: kg(1) })).toEqual(['/used/0/gun']);
+    expect(await pointers(sprayed({ quantity: '5', unit: 'L', basis: 'metered' }))).toEqual(['/used/0/amount/unit']);
+    expect(await pointers({ lot: 'VE-1', feed: 'resin', amount: kg(1) })).toEqual(['/used/0/feed']);
+  });
+});
+
+describe('a drop of a drum', () => {
+  it('is spread over the layers sprayed by their area, to the last gram', async () => {
+    await shop.startHull('611');
+    await shop.startHull('612');
+    const layers = [
+      await shop.layer('611', 'L2', []),
+      await shop.layer('612', 'L2', []),
+      await shop.layer('612', 'L3', []),
+    ];
+    const { result } = await shop.receipt('/api/drops', {
+      from: { lot: 'VE-2' },
+      amount: { quantity: '100', unit: 'kg' },
+      over: layers.map((layer) => ({ layer, weight: 12.5 })),
+    });
+    expect((result as unknown as { parts: { quantity: string }[] }).parts.map(({ quantity }) => quantity)).toEqual([
+      '33.334',
+      '33.333',
+      '33.333',
+    ]);
+    expect(await kgOf('VE-2', '612')).toBeCloseTo(66.666, 9);
+    const { layers: made } = await shop.read<PartView>('/api/parts/611-H');
+    expect(made[1]?.record?.used[0]?.amount).toMatchObject({ quantity: '33.334', basis: 'apportioned' });
+  });
+
+  it('over a layer named twice, or that is not there, is refused and the field named', async () => {
+    const layer = await shop.layer('611', 'L3', []);
+    const pointers = async (over: readonly Fields[]): Promise<unknown> => {
+      const body = { from: { lot: 'VE-2' }, amount: { quantity: '1', unit: 'kg' }, over };
+      const answer = await shop.post('/api/drops', shop.envelope(body));
+      return (answer.body as unknown as { errors: { pointer: string }[] }).errors.map(({ pointer }) => pointer);
+    };
+    expect(
+      await pointers([
+        { layer, weight: 1 },
+        { layer, weight: 1 },
+      ]),
+    ).toEqual(['/over/1/layer']);
+    expect(await pointers([{ layer: '5f0c1f5e-6f0e-4f43-9b1d-2f8f1f0b7a11', weight: 1 }])).toEqual(['/over/0/layer']);
+    expect(
+      await pointers([
+        { layer, weight: 1e-9 },
+        { layer: await shop.layer('611', 'L1', []), weight: 1e6 },
+      ]),
+    ).toEqual(['/over']);
+  });
+});
