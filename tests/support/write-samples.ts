@@ -2,6 +2,7 @@ import { kg, type Shop } from './shop.js';
 import { SKINS } from './shop-stock.js';
 import { NOTE, plain, received, STATION, used, type MakeSample } from './write-sample.js';
 import { GUNS } from './write-samples-guns.js';
+import { STORE } from './write-samples-store.js';
 import { MAKING } from './write-samples-making.js';
 
 const wholeHull = async (shop: Shop, n: string): Promise<void> => {
@@ -133,5 +134,6 @@ export const SAMPLES: Readonly<Record<string, MakeSample>> = {
     scheduleVersion: 1,
   }),
   ...GUNS,
+  ...STORE,
   ...MAKING,
 };

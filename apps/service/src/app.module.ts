@@ -30,11 +30,12 @@ import { DropsModule } from './drops/drops.module.js';
 import { GunsModule } from './guns/guns.module.js';
 import { RecordsModule } from './records/records.module.js';
 import { RepairsModule } from './repairs/repairs.module.js';
+import { StoreModule } from './store/store.module.js';
 import { TanksModule } from './tanks/tanks.module.js';
 import { TraceModule } from './trace/trace.module.js';
 
 const FEATURES = [
-  ...[GunsModule, DropsModule],
+  ...[GunsModule, DropsModule, StoreModule],
   ...[PeopleModule, EquipmentModule, DealersModule, MaterialsModule, TanksModule, LotsModule, ModelsModule],
   ...[
     HullsModule,

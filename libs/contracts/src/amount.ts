@@ -47,7 +47,7 @@ export const Unidentified = z
 export type Unidentified = z.output<typeof Unidentified>;
 
 /** The ways to say what was taken; exactly one is named. */
-const WAYS = ['lot', 'tank', 'gun', 'unidentified'] as const;
+const WAYS = ['lot', 'container', 'tank', 'gun', 'unidentified'] as const;
 
 export const FEEDS = ['resin', 'catalyst', 'glass'] as const;
 
@@ -56,6 +56,7 @@ export const Taken = z
   .object({
     lot: Code.optional().describe('lot code or id'),
     tank: Code.optional().describe('tank code: the lot that was in it when this happened'),
+    container: Code.optional().describe('label of a container: of its lot'),
     gun: Code.optional().describe(
       'gun code: what fed it when this happened; without a feed, resin and catalyst together',
     ),

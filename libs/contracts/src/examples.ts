@@ -1,4 +1,5 @@
 import { EXAMPLES_OF_GUNS } from './examples-of-guns.js';
+import { EXAMPLES_OF_STORE } from './examples-of-store.js';
 import { EXAMPLES_OF_MAKING } from './examples-of-making.js';
 import { atTheDesk, taken, told } from './example-parts.js';
 import type { routes } from './routes.js';
@@ -34,6 +35,7 @@ const LAYERS = [
 /** One request for each route that takes a body, invented throughout; the API page shows them. */
 export const EXAMPLES: Readonly<Partial<Record<keyof typeof routes, object>>> = {
   ...EXAMPLES_OF_GUNS,
+  ...EXAMPLES_OF_STORE,
   identifyLot: told({ enteredBy: 'QUA-01', as: 'VE-2231', reason: 'The drum was found with its label inside.' }),
   registerPerson: atTheDesk({ badge: 'LAM-07', name: 'A. Example', roles: ['laminator'] }),
   registerDevice: atTheDesk({ code: 'TAB-3', description: 'Tablet at mold 3', ratedForClassifiedArea: false }),

@@ -44,11 +44,20 @@ export const GunView = z
 export type GunView = z.output<typeof GunView>;
 
 const From = z
-  .object({ lot: Code.optional(), tank: Code.optional(), gun: Code.optional(), feed: z.enum(FEEDS).optional() })
-  .refine(({ lot, tank, gun }) => [lot, tank, gun].filter((way) => way !== undefined).length === 1, {
-    path: ['lot'],
-    message: 'name one of these: lot, tank, gun',
-  });
+  .object({
+    lot: Code.optional(),
+    container: Code.optional(),
+    tank: Code.optional(),
+    gun: Code.optional(),
+    feed: z.enum(FEEDS).optional(),
+  })
+  .refine(
+    ({ lot, container, tank, gun }) => [lot, container, tank, gun].filter((way) => way !== undefined).length === 1,
+    {
+      path: ['lot'],
+      message: 'name one of these: lot, container, tank, gun',
+    },
+  );
 
 /** Spreads what a tank, drum or gun lost over the layers sprayed from it. */
 export const ApportionDrop = Envelope.extend({
@@ -71,6 +80,7 @@ export const DropReceipt = receipt(
     kg: z.number(),
     parts: z.array(z.object({ layer: z.uuid(), quantity: z.string(), unit: z.string() })),
     nonconformities: z.array(Nonconformity),
+    warnings: z.array(z.string()),
   }),
 );
 export type DropReceipt = z.output<typeof DropReceipt>;

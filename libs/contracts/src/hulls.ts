@@ -60,7 +60,7 @@ export const HinReceipt = receipt(
 export type HinReceipt = z.output<typeof HinReceipt>;
 export const LifeReceipt = receipt(
   'LifeReceipt',
-  z.object({ what: z.string(), nonconformities: z.array(Nonconformity) }),
+  z.object({ what: z.string(), nonconformities: z.array(Nonconformity), warnings: z.array(z.string()) }),
 );
 export type LifeReceipt = z.output<typeof LifeReceipt>;
 

@@ -62,7 +62,12 @@ export type FillTank = z.output<typeof FillTank>;
 
 export const LotReceipt = receipt(
   'LotReceipt',
-  z.object({ code: z.string(), kg: z.number(), nonconformities: z.array(Nonconformity) }),
+  z.object({
+    code: z.string(),
+    kg: z.number(),
+    nonconformities: z.array(Nonconformity),
+    warnings: z.array(z.string()),
+  }),
 );
 export type LotReceipt = z.output<typeof LotReceipt>;
 
@@ -122,7 +127,11 @@ export const LotView = z
     usedKg: z.number().describe('kg put into layers, joints, repairs or other lots'),
     adjustedKg: z
       .number()
-      .describe('kg by which the heel measured before the next fill differs from the book; negative is a loss'),
+      .describe(
+        'kg by which the newest count, or the heel before the next fill, differs from the book; negative is a loss',
+      ),
+    lostKg: z.number().describe('kg scrapped, purged, flushed, spilled, kept as samples, sent back'),
+    leftKg: z.number().describe('kg left by the book; negative is an overdraw, which asks for a count'),
   })
   .meta({ id: 'LotView' });
 export type LotView = z.output<typeof LotView>;

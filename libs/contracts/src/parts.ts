@@ -70,7 +70,7 @@ export const PartReceipt = receipt('PartReceipt', z.object({ number: z.string(),
 export type PartReceipt = z.output<typeof PartReceipt>;
 export const MadeReceipt = receipt(
   'MadeReceipt',
-  z.object({ kg: z.number(), nonconformities: z.array(Nonconformity) }),
+  z.object({ kg: z.number(), nonconformities: z.array(Nonconformity), warnings: z.array(z.string()) }),
 );
 export type MadeReceipt = z.output<typeof MadeReceipt>;
 export const SignatureReceipt = receipt('SignatureReceipt', z.object({ holdPoint: z.string(), identity: z.string() }));

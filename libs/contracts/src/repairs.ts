@@ -33,7 +33,12 @@ export type JudgeRepair = z.output<typeof JudgeRepair>;
 
 export const RepairReceipt = receipt(
   'RepairReceipt',
-  z.object({ mark: z.string(), kg: z.number(), nonconformities: z.array(Nonconformity) }),
+  z.object({
+    mark: z.string(),
+    kg: z.number(),
+    nonconformities: z.array(Nonconformity),
+    warnings: z.array(z.string()),
+  }),
 );
 export type RepairReceipt = z.output<typeof RepairReceipt>;
 export const AcceptanceReceipt = receipt('AcceptanceReceipt', z.object({ accepted: z.boolean() }));

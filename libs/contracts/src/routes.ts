@@ -3,6 +3,7 @@ import { boatRoutes } from './boat-routes.js';
 import { gunRoutes } from './gun-routes.js';
 import { makingRoutes } from './making-routes.js';
 import { shopRoutes } from './shop-routes.js';
+import { stockRoutes } from './stock-routes.js';
 import { storeRoutes } from './store-routes.js';
 
 export type { Route } from './route.js';
@@ -14,5 +15,6 @@ export const routes = {
   ...boatRoutes,
   ...makingRoutes,
   ...gunRoutes,
+  ...stockRoutes,
   ...askingRoutes,
 } as const;

@@ -1,4 +1,5 @@
 export * from './amount.js';
+export * from './balance.js';
 export * from './basis.js';
 export * from './blister.js';
 export * from './calendar.js';

@@ -13,6 +13,13 @@ const RESTS: Readonly<Record<string, { readonly sql: string; readonly code: stri
     code: 'lot-is-used',
     remedy: 'This lot was used: correct each use to the lot it really was, then withdraw it.',
   },
+  container: {
+    sql: `select from fact.used u where u.container_id = $1 and ${standing('u')}
+      union all select from fact.lot_input i where i.container_id = $1 and ${standing('i')}
+      union all select from fact.hold h where h.container_id = $1 and ${standing('h')}`,
+    code: 'container-is-used',
+    remedy: 'Something was drawn from this container, or it is on hold: correct that first.',
+  },
   lot_input: {
     sql: `select from fact.lot_input x where x.root = $1 and ${standing('x')}
       and not exists (select from fact.lot_input i where i.lot_id = x.lot_id and i.root <> x.root and ${standing('i')})`,

@@ -19,11 +19,20 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
   gun_setting: null,
   equipment_check: null,
   tank_emptied: null,
+  container: null,
+  container_fact: null,
+  hold: null,
+  hold_lift: null,
+  lot_loss: null,
+  lot_count: null,
+  lot_retest: null,
   life_fact: 'life fact',
 };
 
 /** What goes with a fact when it is withdrawn: table and the column that points to its root (or, of signatures, to its version). */
 export const GOES_WITH: Readonly<Record<string, readonly { readonly table: string; readonly column: string }[]>> = {
+  container: [{ table: 'container_fact', column: 'container_id' }],
+  hold: [{ table: 'hold_lift', column: 'hold_id' }],
   layer_record: [
     { table: 'used', column: 'into_id' },
     { table: 'reading', column: 'of_id' },
@@ -43,6 +52,11 @@ export const GOES_WITH: Readonly<Record<string, readonly { readonly table: strin
   lot: [
     { table: 'lot_input', column: 'lot_id' },
     { table: 'lot_state', column: 'lot_id' },
+    { table: 'hold', column: 'lot_id' },
+    { table: 'container', column: 'lot_id' },
+    { table: 'lot_loss', column: 'lot_id' },
+    { table: 'lot_count', column: 'lot_id' },
+    { table: 'lot_retest', column: 'lot_id' },
     { table: 'nonconformity', column: 'about_id' },
   ],
 };

@@ -1,16 +1,15 @@
 import { Injectable } from '@nestjs/common';
 import type { ApportionDrop as Request, Taken } from '@hull-record/contracts';
 import { splitAmount, SplitImpossible } from '@hull-record/trade';
-import type { Fact, OpenedNonconformity } from '../platform/facts/fact.js';
+import type { Fact, Found } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findStanding } from '../platform/lookups/find-standing.js';
 import { InvalidRequest, Unprocessable } from '../platform/refusals.js';
 import { totalKg, writeUsed } from '../platform/used/write-used.js';
 
-export interface Apportioned {
+export interface Apportioned extends Found {
   readonly kg: number;
   readonly parts: readonly { readonly layer: string; readonly quantity: string; readonly unit: string }[];
-  readonly nonconformities: readonly OpenedNonconformity[];
 }
 
 interface Layer {
@@ -43,7 +42,7 @@ export class ApportionDrop {
         quantity: quantities[i] as string,
         unit: request.amount.unit,
       }));
-      return { kg, parts, nonconformities: fact.nonconformities };
+      return { kg, parts, ...fact.found() };
     });
   }
 }

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { JoinPart as Request } from '@hull-record/contracts';
 import { findPeople } from '../platform/facts/author.js';
-import type { Fact, OpenedNonconformity } from '../platform/facts/fact.js';
+import type { Fact, Found } from '../platform/facts/fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
@@ -15,10 +15,7 @@ import { JointEntity } from './joint.entity.js';
 export class JoinPart {
   constructor(private readonly record: RecordFact) {}
 
-  run(
-    number: string,
-    request: Request,
-  ): Promise<Receipt<{ kg: number; nonconformities: readonly OpenedNonconformity[] }>> {
+  run(number: string, request: Request): Promise<Receipt<{ kg: number } & Found>> {
     return this.record.run('part joined', { ...request, number }, async (fact) => {
       const hullId = await findHull(fact.tx, number);
       const partId = await findByCode(fact.tx, 'part', fact.author.plantId, request.part, '/part');
@@ -26,7 +23,7 @@ export class JoinPart {
       const makers = [...(await findPeople(fact.tx, request.doneBy, (i) => `/doneBy/${i}`))].sort();
       const id = await fact.insert(JointEntity, { hullId, partId, turn: await nextTurn(fact, partId), makers });
       const taken = await writeUsed(fact, { kind: 'joint', id, partId }, request.used);
-      return { kg: totalKg(taken), nonconformities: fact.nonconformities };
+      return { kg: totalKg(taken), ...fact.found() };
     });
   }
 }

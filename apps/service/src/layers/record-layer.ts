@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { RecordLayer as Request } from '@hull-record/contracts';
 import { findPeople } from '../platform/facts/author.js';
-import type { Fact, OpenedNonconformity } from '../platform/facts/fact.js';
+import type { Fact, Found } from '../platform/facts/fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { assertNotAhead } from '../platform/facts/not-ahead.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
@@ -13,9 +13,8 @@ import { climateColumns } from './climate-columns.js';
 import { findScheduleLayer } from './find-schedule-layer.js';
 import { LayerRecordEntity } from './layer-record.entity.js';
 
-export interface MadeResult {
+export interface MadeResult extends Found {
   readonly kg: number;
-  readonly nonconformities: readonly OpenedNonconformity[];
 }
 
 /**
@@ -48,7 +47,7 @@ export class RecordLayer {
       for (const broken of await brokenLayerRules(fact.tx, { partId, layer, request, lots })) {
         await fact.open({ ...broken, aboutKind: 'layer', aboutId: id, partId });
       }
-      return { kg: totalKg(taken), nonconformities: fact.nonconformities };
+      return { kg: totalKg(taken), ...fact.found() };
     });
   }
 }

@@ -25,7 +25,7 @@ export class UseInLayer {
       );
       for (const broken of foreign)
         await fact.open({ ...broken, aboutKind: 'layer', aboutId: found.root, partId: found.part_id });
-      return { kg: totalKg(taken), nonconformities: fact.nonconformities };
+      return { kg: totalKg(taken), ...fact.found() };
     });
   }
 }

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { RecordLifeFact as Request } from '@hull-record/contracts';
-import type { Fact, OpenedNonconformity } from '../platform/facts/fact.js';
+import type { Fact, Found } from '../platform/facts/fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { LifeFactEntity } from '../platform/life/life-fact.entity.js';
@@ -9,9 +9,8 @@ import { findByCode } from '../platform/lookups/find-by-code.js';
 import { findHull } from '../platform/lookups/find-hull.js';
 import { Unprocessable } from '../platform/refusals.js';
 
-export interface LifeResult {
+export interface LifeResult extends Found {
   readonly what: string;
-  readonly nonconformities: readonly OpenedNonconformity[];
 }
 
 const NEEDS_RELEASE = new Set(['left the place of manufacture', 'at dealer', 'sold to first purchaser', 'exported']);
@@ -31,7 +30,7 @@ export class RecordLifeFact {
           : await findByCode(fact.tx, 'dealer', fact.author.plantId, request.dealer, '/dealer');
       await fact.insert(LifeFactEntity, { hullId, what: request.what, dealerId, note: request.note ?? null });
       if (NEEDS_RELEASE.has(request.what)) await openIfUnreleased(fact, hullId, number, request.what);
-      return { what: request.what, nonconformities: fact.nonconformities };
+      return { what: request.what, ...fact.found() };
     });
   }
 }

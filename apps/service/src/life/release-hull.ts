@@ -28,7 +28,7 @@ export class ReleaseHull {
         const inTheWay = await obstaclesOf(fact.tx, hullId);
         if (inTheWay.length > 0) throw new NotReleasable(number, inTheWay);
         await fact.insert(LifeFactEntity, { hullId, what: 'released', dealerId: null, note: null });
-        return { what: 'released', nonconformities: [] };
+        return { what: 'released', ...fact.found() };
       },
       { gate: 'closed' },
     );

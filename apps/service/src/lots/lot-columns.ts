@@ -1,10 +1,11 @@
 import { standing } from '../platform/facts/standing.js';
+import { expiryAt } from '../platform/store/holds.sql.js';
 import { stateOrDefault } from '../platform/lots/find-lots.js';
 
 /** SQL of a lot as lists and pages show it. */
 export const LOT_COLUMNS = `
   l.root as id, l.code, l.origin, m.code as material, m.name as "materialName", coalesce(m.role, l.role) as role, l.supplier,
-  l.supplier_lot as "supplierLot", l.made_on::text as "madeOn", l.expires_on::text as "expiresOn",
+  l.supplier_lot as "supplierLot", l.made_on::text as "madeOn", ${expiryAt('l', 'now()')}::text as "expiresOn",
   json_build_object('quantity', l.quantity::text, 'unit', l.unit, 'basis', l.basis, 'kg', l.kg) as amount,
   ${stateOrDefault('l', 'now()')} as state,
   l.happened_at as "happenedAt", l.recorded_at as "recordedAt"`;

@@ -4,7 +4,7 @@ import type { LotView } from '@hull-record/contracts';
 import { resolveComposition } from '@hull-record/genealogy';
 import { loadUpstream } from '../platform/composition/load-upstream.js';
 import { standing } from '../platform/facts/standing.js';
-import { measuredDifferenceKg, takenKg } from '../platform/lots/book-kg.js';
+import { bookKg, lostKg, measuredDifferenceKg, takenKg } from '../platform/lots/book-kg.js';
 import { uuidOrNull } from '../platform/lookups/uuid-or-null.js';
 import { NotThere } from '../platform/refusals.js';
 import { LOT_COLUMNS, LOT_TABLES } from './lot-columns.js';
@@ -17,7 +17,8 @@ const READ = `
       where i.lot_id = l.root and ${standing('i')}), '[]') as inputs,
     coalesce((select json_agg(json_build_object('state', s.state, 'reason', s.reason, 'happenedAt', s.happened_at) order by s.happened_at, s.recorded_at, s.id)
       from fact.lot_state s where s.lot_id = l.root and ${standing('s')}), '[]') as states,
-    ${takenKg('l.root')} as "usedKg", coalesce(${measuredDifferenceKg('l.root')}, 0) as "adjustedKg"
+    ${takenKg('l.root')} as "usedKg", coalesce(${measuredDifferenceKg('l.root')}, 0) as "adjustedKg",
+    ${lostKg('l.root')} as "lostKg", ${bookKg('l.root')} as "leftKg"
   from ${LOT_TABLES}
   where (l.code = $1 or l.root = ${uuidOrNull('$1::text')}) and ${standing('l')} order by l.recorded_at limit 1`;
 

@@ -31,7 +31,7 @@ export class ReceiveLot {
         ...amount,
       });
       await fact.insert(LotStateEntity, { lotId, state: request.state, reason: 'received' });
-      return { code: request.code, kg: amount.kg, nonconformities: [] };
+      return { code: request.code, kg: amount.kg, ...fact.found() };
     });
   }
 }

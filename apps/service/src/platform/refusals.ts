@@ -55,6 +55,19 @@ export class UnknownBadge extends Refusal {
   }
 }
 
+/** Who enters this may not: it is reserved to some roles. */
+export class RoleMissing extends Refusal {
+  readonly code = 'role-missing';
+  readonly reason = 'forbidden';
+  override readonly errors: readonly FieldError[];
+  constructor(badge: string, roles: readonly string[], act: string) {
+    super(`Badge ${badge} may not ${act}.`);
+    this.errors = [
+      { pointer: '/enteredBy', detail: `To ${act} is for ${roles.join(' or ')}: let one of them enter it.` },
+    ];
+  }
+}
+
 export class UnknownDevice extends Refusal {
   readonly code = 'unknown-device';
   readonly reason = 'forbidden';

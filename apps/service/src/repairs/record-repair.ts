@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { RecordRepair as Request } from '@hull-record/contracts';
 import { findPeople } from '../platform/facts/author.js';
-import type { Fact, OpenedNonconformity } from '../platform/facts/fact.js';
+import type { Fact, Found } from '../platform/facts/fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
@@ -11,10 +11,9 @@ import { totalKg, writeUsed } from '../platform/used/write-used.js';
 import { RepairDefectEntity } from './repair-defect.entity.js';
 import { RepairEntity } from './repair.entity.js';
 
-export interface RecordedRepair {
+export interface RecordedRepair extends Found {
   readonly mark: string;
   readonly kg: number;
-  readonly nonconformities: readonly OpenedNonconformity[];
 }
 
 /** Records a repair as it was done, with what was used. A person who did not do it accepts it afterwards. */
@@ -42,7 +41,7 @@ export class RecordRepair {
         defects.map((defectId) => ({ repairId: id, defectId })),
       );
       const taken = await writeUsed(fact, { kind: 'repair', id, partId }, request.used);
-      return { mark: `R${number}`, kg: totalKg(taken), nonconformities: fact.nonconformities };
+      return { mark: `R${number}`, kg: totalKg(taken), ...fact.found() };
     });
   }
 }

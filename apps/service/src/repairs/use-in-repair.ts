@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { RecordUse as Request } from '@hull-record/contracts';
-import type { OpenedNonconformity } from '../platform/facts/fact.js';
+import type { Found } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findStanding } from '../platform/lookups/find-standing.js';
 import { totalKg, writeUsed } from '../platform/used/write-used.js';
@@ -10,14 +10,11 @@ import { totalKg, writeUsed } from '../platform/used/write-used.js';
 export class UseInRepair {
   constructor(private readonly record: RecordFact) {}
 
-  run(
-    repair: string,
-    request: Request,
-  ): Promise<Receipt<{ kg: number; nonconformities: readonly OpenedNonconformity[] }>> {
+  run(repair: string, request: Request): Promise<Receipt<{ kg: number } & Found>> {
     return this.record.run('used in repair', { ...request, repair }, async (fact) => {
       const found = await findStanding<{ id: string; root: string; part_id: string }>(fact.tx, 'repair', repair);
       const taken = await writeUsed(fact, { kind: 'repair', id: found.root, partId: found.part_id }, request.used);
-      return { kg: totalKg(taken), nonconformities: fact.nonconformities };
+      return { kg: totalKg(taken), ...fact.found() };
     });
   }
 }

@@ -38,6 +38,9 @@ import { ReadingEntity } from '../../readings/reading.entity.js';
 import { AcceptanceEntity } from '../../repairs/acceptance.entity.js';
 import { RepairDefectEntity } from '../../repairs/repair-defect.entity.js';
 import { RepairEntity } from '../../repairs/repair.entity.js';
+import { ContainerEntity, ContainerFactEntity } from '../../store/container.entity.js';
+import { HoldEntity, HoldLiftEntity } from '../../store/hold.entity.js';
+import { LotCountEntity, LotLossEntity, LotRetestEntity } from '../../store/lot-facts.entity.js';
 import { TankEntity } from '../../tanks/tank.entity.js';
 
 /** Every table, named one by one: the one place of the platform that knows the features' tables. */
@@ -46,6 +49,7 @@ export const TABLES = [
   ...[PersonEntity, PersonRoleEntity, PersonDetailEntity, DeviceEntity, EquipmentEntity, DealerEntity],
   ...[MaterialEntity, TankEntity, LotEntity, LotInputEntity, LotStateEntity, LotCandidateEntity],
   ...[EquipmentCheckEntity, GunSettingEntity, HookUpEntity, TankEmptiedEntity],
+  ...[ContainerEntity, ContainerFactEntity, HoldEntity, HoldLiftEntity, LotLossEntity, LotCountEntity, LotRetestEntity],
   ...[ModelEntity, ScheduleEntity, ScheduleLayerEntity, MoldEntity],
   ...[HullEntity, HullNumberEntity, PartEntity, JointEntity, LifeFactEntity],
   ...[LayerRecordEntity, UsedEntity, ReadingEntity, SignatureEntity],

@@ -34,6 +34,12 @@ export interface OpenedNonconformity {
   readonly detail: string;
 }
 
+/** What a receipt says of rules that were broken, and of what else is worth knowing. */
+export interface Found {
+  readonly nonconformities: readonly OpenedNonconformity[];
+  readonly warnings: readonly string[];
+}
+
 /** A statement has at most 65,535 parameters, and no table has more than 60 columns. */
 const ROWS_AT_ONCE = 1_000;
 
@@ -41,6 +47,7 @@ const ROWS_AT_ONCE = 1_000;
 export class Fact {
   readonly rows: WrittenRow[] = [];
   readonly nonconformities: OpenedNonconformity[] = [];
+  readonly warnings: string[] = [];
   private gaveItsOwnId = false;
 
   constructor(
@@ -80,6 +87,16 @@ export class Fact {
   }): Promise<void> {
     const id = await this.insert(NonconformityEntity, found);
     this.nonconformities.push({ id, rule: found.rule, detail: found.detail });
+  }
+
+  /** Says something that is no nonconformity, to whoever records this. */
+  warn(text: string): void {
+    if (!this.warnings.includes(text)) this.warnings.push(text);
+  }
+
+  /** What was found wrong, and what else there is to say, for the receipt. */
+  found(): Found {
+    return { nonconformities: this.nonconformities, warnings: this.warnings };
   }
 
   /** Rows of one table that this fact wrote so far. */

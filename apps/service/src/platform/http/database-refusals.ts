@@ -13,6 +13,9 @@ const MEANINGS: Readonly<Record<string, () => Refusal>> = {
   model_code_once: () => new Conflict('code-taken', 'This model code is registered already.', '/code'),
   lot_code_once: () => new Conflict('code-taken', 'This lot code is in use: give the lot another.', '/code'),
   part_number_once: () => new Conflict('code-taken', 'This part number is in use.', '/number'),
+  container_label_once: () =>
+    new Conflict('code-taken', 'This container label is in use: give it another.', '/containers'),
+  hold_lift_once: () => new Conflict('lifted-already', 'This hold is lifted already.'),
   tank_fill_once: () =>
     new Conflict(
       'tank-filled-meanwhile',

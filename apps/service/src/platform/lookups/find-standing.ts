@@ -3,7 +3,8 @@ import { standing } from '../facts/standing.js';
 import { NotThere } from '../refusals.js';
 
 /** Facts that routes and requests name by id. */
-export type Named = 'layer_record' | 'repair' | 'joint' | 'defect' | 'reading' | 'nonconformity' | 'equipment_check';
+export type Named =
+  'layer_record' | 'repair' | 'joint' | 'defect' | 'reading' | 'nonconformity' | 'equipment_check' | 'hold';
 
 const isUuid = (text: string): boolean => /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i.test(text);
 

@@ -22,6 +22,13 @@ export const brokenLotRules = (lot: FoundLot): readonly BrokenRule[] => {
   if (lot.state !== 'released') {
     broken.push({ rule: 'lot-not-released', detail: `Lot ${lot.code} was ${lot.state} when it was used.` });
   }
+  for (const hold of lot.holds)
+    broken.push({ rule: 'lot-on-hold', detail: `Lot ${lot.code} was on hold (${hold}) when it was used.` });
+  if (lot.containerRejected)
+    broken.push({
+      rule: 'container-rejected',
+      detail: `The container of lot ${lot.code} had been rejected when it was used.`,
+    });
   if (lot.notYetThere) {
     broken.push({ rule: 'used-before-it-came', detail: `Lot ${lot.code} was used before it came or was made.` });
   }

@@ -11,10 +11,12 @@ export interface DrawnFrom {
   /** Set when a gun was named: the lot is what fed it then. */
   readonly gunId: string | null;
   readonly feed: Feed | null;
+  /** Set when a container was named: the lot is the one it is of. */
+  readonly containerId: string | null;
 }
 
 /** Nothing was named but the lot. */
-export const FROM_THE_LOT: DrawnFrom = { tankId: null, gunId: null, feed: null };
+export const FROM_THE_LOT: DrawnFrom = { tankId: null, gunId: null, feed: null, containerId: null };
 
 /** A fact that an amount was drawn: used, or put into another lot. */
 export abstract class DrawnRow extends AmountRow implements DrawnFrom {
@@ -26,4 +28,7 @@ export abstract class DrawnRow extends AmountRow implements DrawnFrom {
 
   @Column('text', { nullable: true })
   feed!: Feed | null;
+
+  @Column('uuid', { name: 'container_id', nullable: true })
+  containerId!: string | null;
 }

@@ -1,5 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { standing } from '../facts/standing.js';
+import { containerRejected, expiryAt, holdsOn } from '../store/holds.sql.js';
 import { uuidOrNull } from '../lookups/uuid-or-null.js';
 
 /** A lot as those who take from it need to know it. */
@@ -15,6 +16,10 @@ export interface FoundLot {
   readonly notYetThere: boolean;
   /** State at the time it is taken; until somebody says otherwise a received lot is quarantined, a made one released. */
   readonly state: 'quarantined' | 'released' | 'held' | 'rejected';
+  /** Holds in force when it is taken, each in words. */
+  readonly holds: readonly string[];
+  /** Whether the container it is taken from had been rejected by itself. */
+  readonly containerRejected: boolean;
   readonly densityKgPerL?: number;
   readonly arealMassKgPerM2?: number;
   readonly pieceMassKg?: number;
@@ -30,6 +35,8 @@ interface Row {
   readonly taken_on: string;
   readonly state: FoundLot['state'];
   readonly not_yet_there: boolean;
+  readonly holds: string[];
+  readonly container_rejected: boolean;
   readonly density: number | null;
   readonly areal_mass: number | null;
   readonly piece_mass: number | null;
@@ -45,9 +52,10 @@ export const stateOrDefault = (l: string, at: string): string =>
   `coalesce(${lotStateAt(`${l}.root`, at)}, case when ${l}.origin = 'received' then 'quarantined' else 'released' end)`;
 
 const FIND = `
-  select asked.text as asked, l.root as id, l.code, l.origin, l.tank_id, l.expires_on::text,
+  select asked.text as asked, l.root as id, l.code, l.origin, l.tank_id, ${expiryAt('l', '$3::timestamptz')}::text as expires_on,
     ($3::timestamptz at time zone p.time_zone)::date::text as taken_on,
     ${stateOrDefault('l', '$3')} as state, l.happened_at > $3 as not_yet_there,
+    ${holdsOn('l.root', '$4::uuid', '$3')} as holds, $4::uuid is not null and ${containerRejected('$4::uuid', '$3')} as container_rejected,
     m.density_kg_per_l as density, m.areal_mass_kg_per_m2 as areal_mass,
     case when l.origin = 'cut' then l.kg else m.piece_mass_kg end as piece_mass
   from unnest($2::text[]) asked(text)
@@ -67,18 +75,26 @@ const toLot = (row: Row): FoundLot => ({
   takenOn: row.taken_on,
   state: row.state,
   notYetThere: row.not_yet_there,
+  holds: row.holds,
+  containerRejected: row.container_rejected,
   ...(row.density === null ? {} : { densityKgPerL: row.density }),
   ...(row.areal_mass === null ? {} : { arealMassKgPerM2: row.areal_mass }),
   ...(row.piece_mass === null ? {} : { pieceMassKg: row.piece_mass }),
 });
 
-/** Finds lots of a plant by code or id; those that are not there are missing from the map. */
+/**
+ * Finds lots of a plant by code or id; those that are not there are missing from the map.
+ *
+ * @param at when they are taken: state, holds and last day of use are as known for then
+ * @param container id of the container they are taken from; null when none was named
+ */
 export const findLots = async (
   tx: EntityManager,
   plantId: string,
   names: readonly string[],
   at: Date,
+  container: string | null = null,
 ): Promise<ReadonlyMap<string, FoundLot>> => {
-  const rows = await tx.query<Row[]>(FIND, [plantId, [...new Set(names)], at]);
+  const rows = await tx.query<Row[]>(FIND, [plantId, [...new Set(names)], at, container]);
   return new Map(rows.map((row) => [row.asked, toLot(row)]));
 };

@@ -1,6 +1,7 @@
 import { weakestBasis, type Basis } from '@hull-record/trade';
-import type { Fact, OpenedNonconformity } from '../facts/fact.js';
+import type { Fact, Found } from '../facts/fact.js';
 import { Unprocessable } from '../refusals.js';
+import { warnOfStock } from '../store/stock-warnings.js';
 import { brokenLotRules } from './break-of-lot-rules.js';
 import { LotInputEntity } from './lot-input.entity.js';
 import { IDENTIFIED, LotEntity } from './lot.entity.js';
@@ -14,10 +15,9 @@ export interface LotToMake {
   readonly inputs: readonly ResolvedTaken[];
 }
 
-export interface MadeLot {
+export interface MadeLot extends Found {
   readonly code: string;
   readonly kg: number;
-  readonly nonconformities: readonly OpenedNonconformity[];
 }
 
 /**
@@ -52,7 +52,8 @@ export const makeLot = async (fact: Fact, { code, origin, tank, inputs }: LotToM
     inputs.map(({ lot, drawn, amount }) => ({ lotId, inputId: lot.id, ...drawn, ...amount })),
   );
   await openBroken(fact, lotId, inputs);
-  return { code, kg, nonconformities: fact.nonconformities };
+  await warnOfStock(fact, inputs, fact.happenedAt);
+  return { code, kg, ...fact.found() };
 };
 
 const assertNotItself = (code: string, inputs: readonly ResolvedTaken[]): void => {

@@ -5,6 +5,7 @@ import { kilogramsOf } from './known-amount.js';
 import type { ResolvedTaken } from './resolved-taken.js';
 import { FROM_THE_LOT } from './drawn-row.js';
 import { makeUnidentified } from './make-unidentified.js';
+import { drawFromContainer } from './draw-from-container.js';
 import { drawFromTank } from './draw.js';
 import { spray } from './spray.js';
 import { findLots, type FoundLot } from './find-lots.js';
@@ -43,6 +44,7 @@ const resolveOne = async (
   at: Date,
   pointer: string,
 ): Promise<readonly ResolvedTaken[]> => {
+  if (entry.container !== undefined) return [await drawFromContainer(fact, entry.container, entry.amount, at, pointer)];
   const drawing = { amount: entry.amount, at, pointer };
   if (entry.tank !== undefined) return [await drawFromTank(fact, entry.tank, drawing)];
   if (entry.gun !== undefined) return spray(fact, entry, at, pointer);

@@ -1,10 +1,18 @@
 import type { EntityManager } from 'typeorm';
 import type { Obstacle } from '@hull-record/contracts';
-import { lotsInParts } from '../composition/lots-in-parts.js';
+import { lotsInParts, PLACES_OF_PARTS } from '../composition/lots-in-parts.js';
 import { stateOrDefault } from '../lots/find-lots.js';
 import { standing } from '../facts/standing.js';
 import { isSuspect, suspectChecks } from '../equipment/suspect.sql.js';
+import { containerRejected, notLifted } from '../store/holds.sql.js';
 import { isOpenDefect, isOpenReading } from './open.js';
+
+/** SQL: something in the hull's parts, or in the lots `$2` in them, was drawn from this container or from nobody knows which. */
+const drawnFrom = (lot: string, container: string): string => `(
+  exists (select from fact.used x join (${PLACES_OF_PARTS.replaceAll('$1', 'array(select id from parts)')}) place on place.place_id = x.into_id
+    where x.lot_id = ${lot} and (x.container_id is null or x.container_id = ${container}) and ${standing('x')})
+  or exists (select from fact.lot_input x where x.input_id = ${lot} and x.lot_id = any($2::uuid[])
+    and (x.container_id is null or x.container_id = ${container}) and ${standing('x')}))`;
 
 const PARTS = `parts as (
   select p.id, p.number, p.kind, p.schedule_id from fact.joint j join fact.part p on p.id = j.part_id
@@ -89,9 +97,23 @@ const LOTS_HELD = `
   from fact.lot l, lateral (select ${stateOrDefault('l', "'infinity'")} as state) s
   where l.root = any($2::uuid[]) and ${standing('l')} and s.state <> 'released'`;
 
+/** A hold on one container stands in the way of what was drawn from it, or from nobody knows which. */
+const HOLDS = `
+  select 'lot-on-hold', null, null, h.root, 'Lot ' || l.code || coalesce(', container ' || c.label, '') || ' is on hold (' || h.kind || '): ' || h.reason || '.', 0
+  from fact.hold h
+  join fact.lot l on l.root = h.lot_id and ${standing('l')}
+  left join fact.container c on c.id = h.container_id
+  where h.lot_id = any($2::uuid[]) and ${standing('h')} and ${notLifted('h', "'infinity'")}
+    and (h.container_id is null or ${drawnFrom('h.lot_id', 'h.container_id')})`;
+
+const CONTAINERS_REJECTED = `
+  select 'container-rejected', null, null, c.root, 'Container ' || c.label || ' of lot ' || l.code || ' is rejected.', 0
+  from fact.container c join fact.lot l on l.root = c.lot_id and ${standing('l')}
+  where c.lot_id = any($2::uuid[]) and ${standing('c')} and ${containerRejected('c.root', "'infinity'")} and ${drawnFrom('c.lot_id', 'c.root')}`;
+
 const ALL = `with ${PARTS}, ${MADE}
   select distinct rule, part, layer, about, detail, place from (
-    ${[PARTS_MISSING, LAYERS_MISSING, UNSIGNED, NOTHING_USED, READINGS_MISSING, READINGS_OUTSIDE, DEFECTS_OPEN, NONCONFORMITIES_OPEN, EQUIPMENT_SUSPECT, LOTS_HELD].join(' union all ')}
+    ${[PARTS_MISSING, LAYERS_MISSING, UNSIGNED, NOTHING_USED, READINGS_MISSING, READINGS_OUTSIDE, DEFECTS_OPEN, NONCONFORMITIES_OPEN, EQUIPMENT_SUSPECT, LOTS_HELD, HOLDS, CONTAINERS_REJECTED].join(' union all ')}
   ) found order by part nulls last, place, rule, detail, about`;
 
 /** Everything that stands in the way of releasing a hull; nothing when it may be released. */

@@ -4,6 +4,7 @@ import { brokenLotRules } from '../lots/break-of-lot-rules.js';
 import type { ResolvedTaken } from '../lots/resolved-taken.js';
 import { resolveTaken } from '../lots/resolve-taken.js';
 import type { PlaceKind } from '../places/places.js';
+import { warnOfStock } from '../store/stock-warnings.js';
 import { UsedEntity } from './used.entity.js';
 
 /** The layer, joint or repair that something is used in. */
@@ -44,6 +45,7 @@ export const writeUsed = async (
       await fact.open({ ...broken, aboutKind: into.kind, aboutId: into.id, partId: into.partId });
     }
   }
+  await warnOfStock(fact, taken, at);
   return taken;
 };
 

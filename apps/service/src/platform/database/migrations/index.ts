@@ -5,6 +5,7 @@ import { Making0004 } from './0004-making.js';
 import { Derived0005 } from './0005-derived.js';
 import { Unidentified0006 } from './0006-unidentified.js';
 import { Guns0007 } from './0007-guns.js';
+import { Store0008 } from './0008-store.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -15,4 +16,5 @@ export const MIGRATIONS = [
   Derived0005,
   Unidentified0006,
   Guns0007,
+  Store0008,
 ] as const;

@@ -1,0 +1,36 @@
+import { Injectable } from '@nestjs/common';
+import type { PlaceHold as Request } from '@hull-record/contracts';
+import type { OpenedNonconformity } from '../platform/facts/fact.js';
+import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { openUsedMeanwhile } from '../platform/store/open-used-meanwhile.js';
+import { findLotOrContainer } from './find-lot-or-container.js';
+import { HoldEntity } from './hold.entity.js';
+
+/**
+ * Holds a lot, or one container of it, from a time on. What was used after that time, and recorded before this, comes to
+ * light. It is recorded alone in the plant, so that a use at the same moment sees the hold or is seen by it.
+ */
+@Injectable()
+export class PlaceHold {
+  constructor(private readonly record: RecordFact) {}
+
+  run(
+    lot: string,
+    request: Request,
+  ): Promise<Receipt<{ kind: string; nonconformities: readonly OpenedNonconformity[] }>> {
+    return this.record.run(
+      'hold placed',
+      { ...request, lot },
+      async (fact) => {
+        const held = await findLotOrContainer(fact, lot, request.container);
+        const { kind, reason } = request;
+        const of = { lotId: held.lot.id, containerId: held.containerId };
+        await fact.insert(HoldEntity, { ...of, kind, reason });
+        const what = request.container === undefined ? `Lot ${held.lot.code}` : `Container ${request.container}`;
+        await openUsedMeanwhile(fact, of, 'lot-on-hold', `${what} was on hold (${kind}: ${reason}) when it was used.`);
+        return { kind, nonconformities: fact.nonconformities };
+      },
+      { genealogy: 'alone' },
+    );
+  }
+}
