@@ -30,6 +30,8 @@ export const KEPT_BY_THE_WRITER: Readonly<Record<string, string>> = {
   defect_number_once: 'numbers are given under a lock',
   repair_number_once: 'numbers are given under a lock',
   lot_candidate_once: 'each likely lot is taken once',
+  touch_up_number_once: 'numbers are given under a lock',
+  touch_up_makers: 'repeats the primary key, for acceptances to refer to',
   journal_position_once: 'the database counts',
   layer_record_makers: 'repeats the primary key, for signatures to refer to',
   repair_makers: 'repeats the primary key, for acceptances to refer to',

@@ -40,7 +40,10 @@ describe('the place of a defect', () => {
     ['A-D', shell(2_000, 300), 25, 'between the named zones'],
   ])('on %s at %j is %d percent of the length: %s', async (part, place, percentOfLength, zone) => {
     const { status, body } = await report(part, { place });
-    expect([status, body.result]).toEqual([201, { mark: expect.stringMatching(/^D\d+$/), percentOfLength, zone }]);
+    expect([status, body.result]).toEqual([
+      201,
+      { mark: expect.stringMatching(/^D\d+$/), percentOfLength, zone, asks: [] },
+    ]);
     expect(await defect(body.id)).toMatchObject({ place, percentOfLength, zone, part, state: 'open' });
   });
 

@@ -41,7 +41,7 @@ describe('a part', () => {
     expect(await reach('R-1')).toEqual({ '': 7 });
     const paste = { quantity: 0.5, unit: 'pc', basis: 'apportioned' };
     const { status, body } = await join('J-1', 'D-1', { used: [{ lot: 'P-1', amount: paste }] });
-    expect([status, body.result]).toEqual([201, { kg: 6, nonconformities: [] }]);
+    expect([status, body.result]).toEqual([201, { kg: 6, nonconformities: [], warnings: [] }]);
     expect((await shop.read<PartView>('/api/parts/D-1')).hull).toBe('J-1');
     expect([await reach('R-1'), await reach('P-1')]).toEqual([{ 'J-1': 7 }, { 'J-1': 6 }]);
   });

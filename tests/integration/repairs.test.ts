@@ -53,7 +53,13 @@ describe('a repair', () => {
     const work = { taperRatio: 12, grindOutMm, plies: ['mat 450', 'mat 450'], doneBy: ['PAT-1', 'LAM-1'] };
     await shop.receive('R-REP', 'RES-VE');
     const { status, body } = await record(part, [two, one], { ...work, used: [{ lot: 'R-REP', amount: kg(1.5) }] });
-    expect([status, body.result]).toEqual([201, { mark: 'R1', kg: 1.5, nonconformities: [] }]);
+    expect([status, body.result]).toEqual([
+      201,
+      {
+        ...{ mark: 'R1', kg: 1.5, nonconformities: [] },
+        warnings: ['Lot R of the same material came before lot R-REP and is still in stock.'],
+      },
+    ]);
     await shop.act(`/api/repairs/${body.id}/used`, { used: [{ lot: 'R-REP', amount: kg(0.5) }] });
     const reading = { what: 'Barcol hardness', unit: 'Barcol', spots: [{ value: 38 }] };
     const read = await shop.receipt(`/api/repairs/${body.id}/readings`, reading);

@@ -3,6 +3,7 @@ import { SKINS } from './shop-stock.js';
 import { NOTE, plain, received, STATION, used, type MakeSample } from './write-sample.js';
 import { GUNS } from './write-samples-guns.js';
 import { STORE } from './write-samples-store.js';
+import { TOUCH_UPS } from './write-samples-touch-ups.js';
 import { MAKING } from './write-samples-making.js';
 
 const wholeHull = async (shop: Shop, n: string): Promise<void> => {
@@ -135,5 +136,6 @@ export const SAMPLES: Readonly<Record<string, MakeSample>> = {
   }),
   ...GUNS,
   ...STORE,
+  ...TOUCH_UPS,
   ...MAKING,
 };

@@ -32,10 +32,11 @@ import { RecordsModule } from './records/records.module.js';
 import { RepairsModule } from './repairs/repairs.module.js';
 import { StoreModule } from './store/store.module.js';
 import { TanksModule } from './tanks/tanks.module.js';
+import { TouchUpsModule } from './touch-ups/touch-ups.module.js';
 import { TraceModule } from './trace/trace.module.js';
 
 const FEATURES = [
-  ...[GunsModule, DropsModule, StoreModule],
+  ...[GunsModule, DropsModule, StoreModule, TouchUpsModule],
   ...[PeopleModule, EquipmentModule, DealersModule, MaterialsModule, TanksModule, LotsModule, ModelsModule],
   ...[
     HullsModule,

@@ -38,7 +38,12 @@ export type Dispose = z.output<typeof Dispose>;
 
 export const DefectReceipt = receipt(
   'DefectReceipt',
-  z.object({ mark: z.string(), percentOfLength: z.number().nullable(), zone: z.string() }),
+  z.object({
+    mark: z.string(),
+    percentOfLength: z.number().nullable(),
+    zone: z.string(),
+    asks: z.array(z.string()).describe('what it asks for at once'),
+  }),
 );
 export type DefectReceipt = z.output<typeof DefectReceipt>;
 
@@ -71,6 +76,8 @@ export const DefectView = z
     disposition: z.string().nullable(),
     concession: z.string().nullable(),
     repairs: z.array(z.string()),
+    asks: z.array(z.string()).describe('what it still asks for'),
+    bucketOrGun: z.string().nullable(),
     happenedAt: Instant,
     by: z.string(),
   })

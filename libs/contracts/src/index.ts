@@ -10,6 +10,7 @@ export * from './hulls.js';
 export * from './readings.js';
 export * from './defects.js';
 export * from './repairs.js';
+export * from './touch-ups.js';
 export * from './parts.js';
 export * from './store.js';
 export * from './corrections.js';

@@ -4,6 +4,7 @@ import { Code, Envelope, Instant, Nonconformity, Text, receipt } from './envelop
 import { PartKind, ScheduleLayer } from './models.js';
 import { DefectView } from './defects.js';
 import { RepairView } from './repairs.js';
+import { TouchUpView } from './touch-ups.js';
 import { ReadingView } from './readings.js';
 
 /** Starts a molded part other than a hull molding: deck, liner, stringer grid, hatch. */
@@ -120,6 +121,8 @@ export const PartView = z
     layers: z.array(z.object({ scheduled: ScheduleLayer, record: LayerRecordView.nullable() })),
     defects: z.array(DefectView),
     repairs: z.array(RepairView),
+    touchUps: z.array(TouchUpView),
+    scrapped: z.object({ reason: z.string(), at: Instant }).nullable(),
     nonconformities: z.array(
       z.object({
         id: z.uuid(),

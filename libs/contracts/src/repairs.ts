@@ -5,6 +5,18 @@ import { ReadingView } from './readings.js';
 
 const mm = z.number().positive().max(20_000);
 
+/** What is known of a repair that was done elsewhere. */
+export const OutsideRepair = z
+  .object({
+    at: Text.describe('yard or dealer, and place'),
+    toldBy: Text.describe('from whom it is known, such as an invoice or a surveyor'),
+    when: Text.optional().describe('when it was done, as far as it is known'),
+    material: Text.optional().describe('material as told, when no lot of ours is known'),
+    evidence: Text.optional().describe('photos, invoice, survey'),
+  })
+  .meta({ id: 'OutsideRepair' });
+export type OutsideRepair = z.output<typeof OutsideRepair>;
+
 /** A repair as it was done. Ask the data sheet, local codes and licensed or certified practice before structural work. */
 export const RecordRepair = Envelope.extend({
   defects: z.array(z.uuid()).min(1).max(60),
@@ -17,9 +29,15 @@ export const RecordRepair = Envelope.extend({
     .describe('length of taper per unit of thickness, such as 12 for 12:1'),
   grindOutMm: z.object({ lengthMm: mm, widthMm: mm, depthMm: mm }).optional(),
   plies: z.array(Text).max(40).default([]),
-  doneBy: z.array(Code).min(1).max(40),
+  doneBy: z.array(Code).max(40).default([]).describe('badges; of an outside repair none'),
+  outside: OutsideRepair.optional().describe('of a repair that was done at a yard or dealer'),
   used: z.array(Taken).max(100).default([]),
-}).meta({ id: 'RecordRepair' });
+})
+  .refine((repair) => (repair.outside === undefined) === repair.doneBy.length > 0, {
+    path: ['doneBy'],
+    message: 'name who did it here; or, of an outside repair, nobody',
+  })
+  .meta({ id: 'RecordRepair' });
 export type RecordRepair = z.output<typeof RecordRepair>;
 
 /** The one who enters this accepts or refuses the repair; it must be someone who did not do it. */
@@ -54,6 +72,8 @@ export const RepairView = z
     grindOutMm: z.object({ lengthMm: z.number(), widthMm: z.number(), depthMm: z.number() }).nullable(),
     plies: z.array(z.string()),
     doneBy: z.array(z.string()),
+    outside: OutsideRepair.nullable(),
+    reInspections: z.array(z.object({ passed: z.boolean(), by: z.string(), at: Instant, note: z.string().nullable() })),
     used: z.array(z.object({ id: z.uuid(), lot: z.string(), lotId: z.uuid(), amount: AmountView })),
     readings: z.array(ReadingView),
     acceptance: z

@@ -4,6 +4,7 @@ import { gunRoutes } from './gun-routes.js';
 import { makingRoutes } from './making-routes.js';
 import { shopRoutes } from './shop-routes.js';
 import { stockRoutes } from './stock-routes.js';
+import { touchUpRoutes } from './touch-up-routes.js';
 import { storeRoutes } from './store-routes.js';
 
 export type { Route } from './route.js';
@@ -16,5 +17,6 @@ export const routes = {
   ...makingRoutes,
   ...gunRoutes,
   ...stockRoutes,
+  ...touchUpRoutes,
   ...askingRoutes,
 } as const;

@@ -36,7 +36,7 @@ const ReachPart = z.object({
   places: z.array(
     z.object({
       place: z.string().describe('layer code, or joint, or repair mark'),
-      kind: z.enum(['layer', 'joint', 'repair']),
+      kind: z.enum(['layer', 'joint', 'repair', 'touch-up']),
       id: z.uuid(),
       role: z.string(),
       kg: z.number(),

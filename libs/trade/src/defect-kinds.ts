@@ -48,6 +48,8 @@ export const DEFECT_KINDS = [
   { code: 'prerelease', label: 'Prerelease', source: PRACTICE },
   { code: 'alligatoring', label: 'Alligatoring', source: PRACTICE },
   { code: 'catalyst-slug', label: 'Catalyst slug', source: PRACTICE },
+  { code: 'undercure', label: 'Undercure', source: PRACTICE, alsoCalled: ['soft spot'] },
+  { code: 'gouge', label: 'Gouge', source: PRACTICE },
   { code: 'print-through', label: 'Print-through', source: PRACTICE },
   { code: 'sag', label: 'Sag', source: PRACTICE },
   { code: 'dry-glass', label: 'Dry glass', source: PRACTICE },

@@ -27,7 +27,8 @@ export const readFacts = async (ask: Ask): Promise<WalkFacts> => {
     select u.into_id as place, p.part_id as part, u.lot_id as lot, u.kg from fact.used u
     join (select r.root, r.part_id from fact.layer_record r where ${stands('r')}
       union all select j.root, j.part_id from fact.joint j where ${stands('j')}
-      union all select f.root, f.part_id from fact.repair f where ${stands('f')}) p on p.root = u.into_id
+      union all select f.root, f.part_id from fact.repair f where ${stands('f')}
+      union all select t.root, t.part_id from fact.touch_up t where ${stands('t')}) p on p.root = u.into_id
     where ${stands('u')}`);
   const joins = await ask<{ part: string; hull: string }>(`
     select j.part_id as part, j.hull_id as hull from fact.joint j where ${stands('j')}`);

@@ -18,13 +18,15 @@ describe('kinds of defect', () => {
     for (const code of codes) expect(code).toMatch(/^[a-z]+(-[a-z]+)*$/);
   });
 
-  it('are the 27 of ASTM D2563 and seven of common practice', () => {
+  it('are the 27 of ASTM D2563 and nine of common practice', () => {
     const bySource = (source: string) => DEFECT_KINDS.filter((kind) => kind.source === source);
     expect(bySource('ASTM D2563 (withdrawn 2024; vocabulary only)')).toHaveLength(27);
     expect(bySource('common practice').map(({ code }) => code)).toEqual([
       'prerelease',
       'alligatoring',
       'catalyst-slug',
+      'undercure',
+      'gouge',
       'print-through',
       'sag',
       'dry-glass',

@@ -1,9 +1,10 @@
 import { Body, Controller, Param, StreamableFile, UploadedFile, UseInterceptors } from '@nestjs/common';
 import { FileInterceptor } from '@nestjs/platform-express';
-import { routes, type ReportDefect as DefectRequest } from '@hull-record/contracts';
+import { routes, type AnswerAsk as AnswerRequest, type ReportDefect as DefectRequest } from '@hull-record/contracts';
 import { DEFECT_KINDS } from '@hull-record/trade';
 import { Route, TakesPhoto } from '../platform/http/route.js';
 import { AddPhoto } from './add-photo.js';
+import { AnswerAsk } from './answer-ask.js';
 import { ReadDefect } from './read-defect.query.js';
 import { ReportDefect } from './report-defect.js';
 import { ShowPhoto } from './show-photo.query.js';
@@ -17,6 +18,7 @@ export class DefectsController {
     private readonly readDefect: ReadDefect,
     private readonly addPhoto: AddPhoto,
     private readonly showPhoto: ShowPhoto,
+    private readonly answerAsk: AnswerAsk,
   ) {}
 
   @Route(routes.listDefectKinds)
@@ -32,6 +34,11 @@ export class DefectsController {
   @Route(routes.readDefect)
   read(@Param('defect') defect: string) {
     return this.readDefect.run(defect);
+  }
+
+  @Route(routes.answerAsk)
+  answer(@Param('defect') defect: string, @Body({ schema: routes.answerAsk.body }) request: AnswerRequest) {
+    return this.answerAsk.run(defect, request);
   }
 
   @Route(routes.addPhoto)

@@ -1,6 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import type { ReportDefect as Request } from '@hull-record/contracts';
 import { isDefectKind, parseD714 } from '@hull-record/trade';
+import type { Fact } from '../platform/facts/fact.js';
+import { asksOf } from '../platform/release/asks.sql.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { InvalidRequest } from '../platform/refusals.js';
@@ -13,6 +15,7 @@ export interface ReportedDefect {
   readonly mark: string;
   readonly percentOfLength: number | null;
   readonly zone: string;
+  readonly asks: readonly string[];
 }
 
 /** Reports a defect at its place. The place is checked against the model, and its zone follows from it. */
@@ -40,10 +43,19 @@ export class ReportDefect {
         grade: request.grade ?? null,
         note: request.note ?? null,
       });
-      return { mark: `D${number}`, percentOfLength, zone };
+      return { mark: `D${number}`, percentOfLength, zone, asks: await asksOfDefect(fact) };
     });
   }
 }
+
+/** A defect of cure asks at once for hardness there and for the bucket or gun. */
+const asksOfDefect = async (fact: Fact): Promise<readonly string[]> => {
+  const [row] = await fact.tx.query<[{ asks: string[] }]>(
+    `select ${asksOf('d')} as asks from fact.defect d where d.id = $1`,
+    [fact.id],
+  );
+  return row.asks;
+};
 
 const assertWords = ({ kind, grade }: Request): void => {
   if (!isDefectKind(kind))

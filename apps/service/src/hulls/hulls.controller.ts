@@ -5,6 +5,7 @@ import {
   type JoinPart as JoinRequest,
   type ListHullsQuery,
   type RecordUse as UseRequest,
+  type ScrapPart as ScrapRequest,
   type StartHull as HullRequest,
   type StartPart as PartRequest,
 } from '@hull-record/contracts';
@@ -13,6 +14,7 @@ import { AssignHin } from './assign-hin.js';
 import { JoinPart } from './join-part.js';
 import { ListHulls } from './list-hulls.query.js';
 import { ReadHull } from './read-hull.query.js';
+import { ScrapPart } from './scrap-part.js';
 import { StartHull } from './start-hull.js';
 import { StartPart } from './start-part.js';
 import { UseInJoint } from './use-in-joint.js';
@@ -22,6 +24,7 @@ export class HullsController {
   constructor(
     private readonly startHull: StartHull,
     private readonly startPart: StartPart,
+    private readonly scrapPart: ScrapPart,
     private readonly joinPart: JoinPart,
     private readonly useInJoint: UseInJoint,
     private readonly assignHin: AssignHin,
@@ -52,6 +55,11 @@ export class HullsController {
   @Route(routes.startPart)
   startOther(@Body({ schema: routes.startPart.body }) request: PartRequest) {
     return this.startPart.run(request);
+  }
+
+  @Route(routes.scrapPart)
+  scrap(@Param('part') part: string, @Body({ schema: routes.scrapPart.body }) request: ScrapRequest) {
+    return this.scrapPart.run(part, request);
   }
 
   @Route(routes.joinPart)

@@ -6,6 +6,7 @@ import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { findHull } from '../platform/lookups/find-hull.js';
+import { openIfScrapped } from '../platform/release/open-if-scrapped.js';
 import { Unprocessable } from '../platform/refusals.js';
 import { totalKg, writeUsed } from '../platform/used/write-used.js';
 import { JointEntity } from './joint.entity.js';
@@ -22,6 +23,12 @@ export class JoinPart {
       await assertSameModel(fact, hullId, partId, request.part);
       const makers = [...(await findPeople(fact.tx, request.doneBy, (i) => `/doneBy/${i}`))].sort();
       const id = await fact.insert(JointEntity, { hullId, partId, turn: await nextTurn(fact, partId), makers });
+      await openIfScrapped(fact, partId, {
+        rule: 'scrapped-part-joined',
+        what: `Part ${request.part} was joined`,
+        kind: 'joint',
+        id,
+      });
       const taken = await writeUsed(fact, { kind: 'joint', id, partId }, request.used);
       return { kg: totalKg(taken), ...fact.found() };
     });

@@ -6,6 +6,7 @@ import { standing } from '../platform/facts/standing.js';
 import { assertNotAhead } from '../platform/facts/not-ahead.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
+import { openIfScrapped } from '../platform/release/open-if-scrapped.js';
 import { Conflict } from '../platform/refusals.js';
 import { totalKg, writeUsed } from '../platform/used/write-used.js';
 import { brokenLayerRules } from './broken-layer-rules.js';
@@ -43,6 +44,12 @@ export class RecordLayer {
         note: request.note ?? null,
       });
       const taken = await writeUsed(fact, { kind: 'layer', id, partId }, request.used, new Date(request.endedAt));
+      await openIfScrapped(fact, partId, {
+        rule: 'work-on-scrapped-part',
+        what: `${layer.name} was made`,
+        kind: 'layer',
+        id,
+      });
       const lots = taken.map(({ lot }) => lot.id);
       for (const broken of await brokenLayerRules(fact.tx, { partId, layer, request, lots })) {
         await fact.open({ ...broken, aboutKind: 'layer', aboutId: id, partId });

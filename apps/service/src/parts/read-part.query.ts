@@ -5,10 +5,10 @@ import { loadUpstream } from '../platform/composition/load-upstream.js';
 import { standing } from '../platform/facts/standing.js';
 import { supplierLotsOf, type SupplierLot } from '../platform/lots/supplier-lots.js';
 import { NotThere } from '../platform/refusals.js';
-import { loadDefects, loadNonconformities, loadRepairs } from '../platform/views/faults.js';
+import { loadDefects, loadNonconformities, loadRepairs, loadTouchUps } from '../platform/views/faults.js';
 import { loadLayerRecords, loadParts, loadReadings, loadUsed, NOW, type PartRow } from '../platform/views/making.js';
 import { toDefectView } from '../platform/views/to-view.js';
-import { toLayerView, toRepairView, type Making } from './to-part-view.js';
+import { toLayerView, toRepairView, toTouchUpView, type Making } from './to-part-view.js';
 
 /** One part: its layers as scheduled and as made, with lots and readings; its defects, repairs and nonconformities. */
 @Injectable()
@@ -21,7 +21,8 @@ export class ReadPart {
     const [part] = (await loadParts(tx, [id], NOW)) as [PartRow];
     const records = await loadLayerRecords(tx, [id], NOW);
     const repairs = await loadRepairs(tx, [id], NOW);
-    const places = [...records.map((row) => row.root), ...repairs.map((row) => row.id)];
+    const touchUps = await loadTouchUps(tx, [id], NOW);
+    const places = [...records.map((row) => row.root), ...[...repairs, ...touchUps].map((row) => row.id)];
     const used = await loadUsed(tx, places, NOW);
     const making: Making = {
       used,
@@ -48,6 +49,8 @@ export class ReadPart {
       })),
       defects: (await loadDefects(tx, { parts: [id] }, NOW)).map(toDefectView),
       repairs: repairs.map((row) => toRepairView(row, making)),
+      touchUps: touchUps.map((row) => toTouchUpView(row, making)),
+      scrapped: await this.scrapped(id),
       nonconformities: nonconformities.map((row) => ({
         ...{ id: row.id, rule: row.rule, detail: row.detail, disposition: row.disposition },
         happenedAt: row.happened_at.toISOString(),
@@ -62,6 +65,14 @@ export class ReadPart {
     );
     if (!found) throw new NotThere('part', number);
     return found.id;
+  }
+
+  private async scrapped(id: string): Promise<PartView['scrapped']> {
+    const [found] = await this.db.query<{ reason: string; at: Date }[]>(
+      `select s.reason, s.happened_at as at from fact.part_scrapped s where s.part_id = $1 and ${standing('s')}`,
+      [id],
+    );
+    return found ? { reason: found.reason, at: found.at.toISOString() } : null;
   }
 
   private async supplierLots(lots: readonly string[]): Promise<ReadonlyMap<string, readonly SupplierLot[]>> {

@@ -1,6 +1,6 @@
-import type { LayerRecordView, RepairView, UsedView } from '@hull-record/contracts';
+import type { LayerRecordView, RepairView, TouchUpView, UsedView } from '@hull-record/contracts';
 import type { SupplierLot } from '../platform/lots/supplier-lots.js';
-import type { RepairRow } from '../platform/views/faults.js';
+import type { RepairRow, TouchUpRow } from '../platform/views/faults.js';
 import type { LayerRow, ReadingRow, UsedRow } from '../platform/views/making.js';
 import { toReadingView } from '../platform/views/to-view.js';
 
@@ -55,6 +55,8 @@ export const toRepairView = (row: RepairRow, making: Making): RepairView => ({
   grindOutMm: row.grind_out_mm,
   plies: row.plies,
   doneBy: row.done_by,
+  outside: row.outside,
+  reInspections: row.re_inspections,
   used: making.used
     .filter((used) => used.into_id === row.id)
     .map((used) => ({ id: used.id, lot: used.lot, lotId: used.lot_id, amount: amountOf(used) })),
@@ -69,5 +71,17 @@ export const toRepairView = (row: RepairRow, making: Making): RepairView => ({
           note: row.acceptance_note,
           identity: row.acceptance_identity ?? 'stated',
         },
+  happenedAt: row.happened_at.toISOString(),
+});
+
+export const toTouchUpView = (row: TouchUpRow, making: Making): TouchUpView => ({
+  ...{ id: row.id, mark: row.mark, spots: row.spots, doneBy: row.done_by, note: row.note },
+  used: making.used
+    .filter((used) => used.into_id === row.id)
+    .map((used) => ({ id: used.id, lot: used.lot, lotId: used.lot_id, amount: amountOf(used) })),
+  acceptance:
+    row.accepted === null || row.accepted_by === null || row.accepted_at === null
+      ? null
+      : { accepted: row.accepted, by: row.accepted_by, at: row.accepted_at.toISOString(), note: row.acceptance_note },
   happenedAt: row.happened_at.toISOString(),
 });

@@ -6,6 +6,7 @@ const PLACES = `
   versions as (
     select r.id, r.root from fact.layer_record r where r.part_id = any($3::uuid[]) and r.recorded_at <= $2
     union all select r.id, r.root from fact.repair r where r.part_id = any($3) and r.recorded_at <= $2
+    union all select t.id, t.root from fact.touch_up t where t.part_id = any($3) and t.recorded_at <= $2
     union all select j.id, j.root from fact.joint j where j.hull_id = $1 and j.recorded_at <= $2),
   places as (
     select v.root, case when bool_or(c.id is null) then null else max(c.recorded_at) end as left_at
@@ -20,6 +21,10 @@ const OF_HULL = ['hull_number', 'life_fact', 'joint'].map(
 const OF_PARTS = [
   'select x.id, x.root, x.root, x.recorded_at, null from fact.layer_record x where x.part_id = any($3)',
   'select x.id, x.root, x.root, x.recorded_at, null from fact.repair x where x.part_id = any($3)',
+  'select x.id, x.root, x.root, x.recorded_at, null from fact.touch_up x where x.part_id = any($3)',
+  'select x.id, x.root, null, x.recorded_at, null from fact.part_scrapped x where x.part_id = any($3)',
+  `select x.id, x.root, v.root, x.recorded_at, null from fact.touch_up_acceptance x join versions v on v.id = x.touch_up_id`,
+  `select x.id, x.root, v.root, x.recorded_at, null from fact.re_inspection x join versions v on v.id = x.repair_id`,
   'select x.id, x.root, null, x.recorded_at, null from fact.defect x where x.part_id = any($3)',
   `select x.id, x.root, null, x.recorded_at, null from fact.photo x
    where x.defect_id in (select d.root from fact.defect d where d.part_id = any($3))`,

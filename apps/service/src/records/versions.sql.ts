@@ -20,6 +20,7 @@ const PLACE_NAMES = {
   layer_record: `y.name || ' of ' || p.number from fact.layer_record r join fact.schedule_layer y on y.id = r.schedule_layer_id`,
   joint: `'joint of ' || p.number from fact.joint r`,
   repair: `'repair R' || r.number || ' of ' || p.number from fact.repair r`,
+  touch_up: `'touch-up T' || r.number || ' of ' || p.number from fact.touch_up r`,
 } as const;
 
 /** A layer, joint or repair as one version of it says. */
@@ -32,7 +33,7 @@ const newest = (table: keyof typeof PLACE_NAMES, root: string): string => `(
 
 /** A layer, joint or repair as its newest version says. */
 const place = (root: string): string =>
-  `coalesce(${newest('layer_record', root)}, ${newest('joint', root)}, ${newest('repair', root)})`;
+  `coalesce(${newest('layer_record', root)}, ${newest('joint', root)}, ${newest('repair', root)}, ${newest('touch_up', root)})`;
 
 const defect = (id: string): string =>
   `(select 'D' || d.number || ' of ' || p.number from fact.defect d join fact.part p on p.id = d.part_id where d.id = ${id})`;
@@ -96,6 +97,22 @@ const DESCRIBED: Readonly<Record<string, Described>> = {
   repair: {
     subject: `'Record of ' || ${versionOf('repair', 'x.id')}`,
     values: [['procedure', 'text', 'x.procedure']],
+  },
+  touch_up: {
+    subject: `'Record of ' || ${versionOf('touch_up', 'x.id')}`,
+    values: [['note', 'text', 'x.note']],
+  },
+  touch_up_acceptance: {
+    subject: `'Acceptance of ' || ${versionOf('touch_up', 'x.touch_up_id')}`,
+    values: [['judged', 'text', `case when x.accepted then 'accepted' else 'refused' end`]],
+  },
+  re_inspection: {
+    subject: `'Re-inspection of ' || ${versionOf('repair', 'x.repair_id')}`,
+    values: [['judged', 'text', `case when x.passed then 'passed' else 'failed' end`]],
+  },
+  part_scrapped: {
+    subject: `'Scrapping of ' || ${partNumber('x.part_id')}`,
+    values: [['reason', 'text', 'x.reason']],
   },
   acceptance: {
     subject: `'Acceptance of ' || ${versionOf('repair', 'x.repair_id')}`,

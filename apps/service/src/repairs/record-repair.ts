@@ -25,7 +25,11 @@ export class RecordRepair {
     return this.record.run('repair recorded', { ...request, part }, async (fact) => {
       const partId = await findByCode(fact.tx, 'part', fact.author.plantId, part);
       const defects = await findDefects(fact, partId, request.defects);
-      const makers = [...(await findPeople(fact.tx, request.doneBy, (i) => `/doneBy/${i}`))].sort();
+      // Nobody here did an outside repair: whoever recorded it stands for it, and another person accepts it.
+      const makers =
+        request.outside === undefined
+          ? [...(await findPeople(fact.tx, request.doneBy, (i) => `/doneBy/${i}`))].sort()
+          : [fact.author.personId];
       const number = await nextNumber(fact, 'repair', partId);
       const id = await fact.insert(RepairEntity, {
         partId,
@@ -35,6 +39,7 @@ export class RecordRepair {
         taperRatio: request.taperRatio ?? null,
         grindOutMm: request.grindOutMm ?? null,
         plies: request.plies,
+        outside: request.outside ?? null,
       });
       await fact.insertMany(
         RepairDefectEntity,

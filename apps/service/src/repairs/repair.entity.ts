@@ -25,4 +25,8 @@ export class RepairEntity extends FactRow {
 
   @Column('jsonb')
   plies!: readonly string[];
+
+  /** What is known of it when it was done elsewhere. */
+  @Column('jsonb', { nullable: true })
+  outside!: object | null;
 }

@@ -1,11 +1,13 @@
 import { Body, Controller, Param } from '@nestjs/common';
 import {
   routes,
+  type InspectRepairAgain as InspectRequest,
   type JudgeRepair as JudgeRequest,
   type RecordRepair as RepairRequest,
   type RecordUse as UseRequest,
 } from '@hull-record/contracts';
 import { Route } from '../platform/http/route.js';
+import { InspectRepairAgain } from './inspect-repair-again.js';
 import { JudgeRepair } from './judge-repair.js';
 import { RecordRepair } from './record-repair.js';
 import { UseInRepair } from './use-in-repair.js';
@@ -16,6 +18,7 @@ export class RepairsController {
     private readonly recordRepair: RecordRepair,
     private readonly useInRepair: UseInRepair,
     private readonly judgeRepair: JudgeRepair,
+    private readonly inspectRepairAgain: InspectRepairAgain,
   ) {}
 
   @Route(routes.recordRepair)
@@ -31,5 +34,10 @@ export class RepairsController {
   @Route(routes.judgeRepair)
   judge(@Param('repair') repair: string, @Body({ schema: routes.judgeRepair.body }) request: JudgeRequest) {
     return this.judgeRepair.run(repair, request);
+  }
+
+  @Route(routes.inspectRepairAgain)
+  inspect(@Param('repair') repair: string, @Body({ schema: routes.inspectRepairAgain.body }) request: InspectRequest) {
+    return this.inspectRepairAgain.run(repair, request);
   }
 }

@@ -16,6 +16,7 @@ export const REACH_GIVEN = `
 export const placeLabel = (place: string, kind: string): string => `case ${kind}
   when 'layer' then (select y.code from fact.layer_record r join fact.schedule_layer y on y.id = r.schedule_layer_id where r.root = ${place} and ${standing('r')})
   when 'repair' then (select 'R' || r.number from fact.repair r where r.root = ${place} and ${standing('r')})
+  when 'touch-up' then (select 'T' || t.number from fact.touch_up t where t.root = ${place} and ${standing('t')})
   else 'joint' end`;
 
 const WEAKER = "array_position(array['weighed', 'metered', 'apportioned', 'as scheduled'], basis)";

@@ -41,6 +41,12 @@ import { RepairEntity } from '../../repairs/repair.entity.js';
 import { ContainerEntity, ContainerFactEntity } from '../../store/container.entity.js';
 import { HoldEntity, HoldLiftEntity } from '../../store/hold.entity.js';
 import { LotCountEntity, LotLossEntity, LotRetestEntity } from '../../store/lot-facts.entity.js';
+import { AskAnswerEntity } from '../../defects/ask-answer.entity.js';
+import { PartScrappedEntity } from '../../hulls/part-scrapped.entity.js';
+import { ReInspectionEntity } from '../../repairs/re-inspection.entity.js';
+import { TouchUpAcceptanceEntity } from '../../touch-ups/touch-up-acceptance.entity.js';
+import { TouchUpLimitEntity } from '../../touch-ups/touch-up-limit.entity.js';
+import { TouchUpEntity } from '../../touch-ups/touch-up.entity.js';
 import { TankEntity } from '../../tanks/tank.entity.js';
 
 /** Every table, named one by one: the one place of the platform that knows the features' tables. */
@@ -50,6 +56,14 @@ export const TABLES = [
   ...[MaterialEntity, TankEntity, LotEntity, LotInputEntity, LotStateEntity, LotCandidateEntity],
   ...[EquipmentCheckEntity, GunSettingEntity, HookUpEntity, TankEmptiedEntity],
   ...[ContainerEntity, ContainerFactEntity, HoldEntity, HoldLiftEntity, LotLossEntity, LotCountEntity, LotRetestEntity],
+  ...[
+    TouchUpEntity,
+    TouchUpAcceptanceEntity,
+    TouchUpLimitEntity,
+    ReInspectionEntity,
+    AskAnswerEntity,
+    PartScrappedEntity,
+  ],
   ...[ModelEntity, ScheduleEntity, ScheduleLayerEntity, MoldEntity],
   ...[HullEntity, HullNumberEntity, PartEntity, JointEntity, LifeFactEntity],
   ...[LayerRecordEntity, UsedEntity, ReadingEntity, SignatureEntity],

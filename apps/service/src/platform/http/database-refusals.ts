@@ -42,6 +42,12 @@ const MEANINGS: Readonly<Record<string, () => Refusal>> = {
     new Conflict('disposed-already', 'This is disposed of already: withdraw that disposition first.', '/about'),
   disposition_concession_once: () =>
     new Conflict('concession-taken', 'This concession number is in use.', '/concession'),
+  touch_up_acceptance_by_another_person: () =>
+    new Conflict('accepter-is-maker', 'Who did the touch-ups cannot accept them: ask another person.', '/enteredBy'),
+  touch_up_acceptance_once: () => new Conflict('judged-already', 'These touch-ups are accepted or refused already.'),
+  re_inspection_by_another_person: () =>
+    new Conflict('inspector-is-maker', 'Who did the repair cannot inspect it: ask another person.', '/enteredBy'),
+  part_scrapped_once: () => new Conflict('scrapped-already', 'This part is scrapped already.'),
   repair_defect_once: () => new Unprocessable('defect-twice', 'The same defect is named twice.', '/defects'),
   correction_once: () =>
     new Conflict(

@@ -4,7 +4,15 @@ import { NotThere } from '../refusals.js';
 
 /** Facts that routes and requests name by id. */
 export type Named =
-  'layer_record' | 'repair' | 'joint' | 'defect' | 'reading' | 'nonconformity' | 'equipment_check' | 'hold';
+  | 'layer_record'
+  | 'repair'
+  | 'joint'
+  | 'defect'
+  | 'reading'
+  | 'nonconformity'
+  | 'equipment_check'
+  | 'hold'
+  | 'touch_up';
 
 const isUuid = (text: string): boolean => /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i.test(text);
 

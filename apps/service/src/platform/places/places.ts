@@ -1,13 +1,14 @@
 import { standing } from '../facts/standing.js';
 
 /** What something is used in, on a part. */
-export type PlaceKind = 'layer' | 'joint' | 'repair';
+export type PlaceKind = 'layer' | 'joint' | 'repair' | 'touch-up';
 
 /** Each kind of place with the table of its facts; every text below is built from this list. */
 export const PLACE_TABLES: Readonly<Record<PlaceKind, string>> = {
   layer: 'layer_record',
   joint: 'joint',
   repair: 'repair',
+  'touch-up': 'touch_up',
 };
 
 const KINDS = Object.entries(PLACE_TABLES) as [PlaceKind, string][];

@@ -5,6 +5,7 @@ import { stateOrDefault } from '../lots/find-lots.js';
 import { standing } from '../facts/standing.js';
 import { isSuspect, suspectChecks } from '../equipment/suspect.sql.js';
 import { containerRejected, notLifted } from '../store/holds.sql.js';
+import { asksOf } from './asks.sql.js';
 import { isOpenDefect, isOpenReading } from './open.js';
 
 /** SQL: something in the hull's parts, or in the lots `$2` in them, was drawn from this container or from nobody knows which. */
@@ -68,6 +69,20 @@ const DEFECTS_OPEN = `
     'Defect (' || d.kind || ') is open: repair it and have the repair accepted, or give a concession.', 0
   from parts p join fact.defect d on d.part_id = p.id and ${standing('d')} where ${isOpenDefect('d')}`;
 
+const ASKS_OPEN = `
+  select 'defect-asks', p.number, (select y.code from fact.schedule_layer y where y.id = d.schedule_layer_id), d.root,
+    'Defect D' || d.number || ' (' || d.kind || ') asks for: ' || array_to_string(${asksOf('d')}, ', ') || '.', 0
+  from parts p join fact.defect d on d.part_id = p.id and ${standing('d')} where cardinality(${asksOf('d')}) > 0`;
+
+const TOUCH_UPS_OPEN = `
+  select 'touch-up-not-accepted', p.number, null, t.root, 'Touch-up T' || t.number || ' is not accepted: have another person look at it.', 0
+  from parts p join fact.touch_up t on t.part_id = p.id and ${standing('t')}
+  where not exists (select from fact.touch_up_acceptance a where a.touch_up_id = t.id and a.accepted and ${standing('a')})`;
+
+const PARTS_SCRAPPED = `
+  select 'part-scrapped', p.number, null, s.root, 'Part ' || p.number || ' is scrapped: ' || s.reason, 0
+  from parts p join fact.part_scrapped s on s.part_id = p.id and ${standing('s')}`;
+
 const NONCONFORMITIES_OPEN = `
   select 'nonconformity-open', (select number from parts where id = c.part_id), null, c.root, c.detail, 0
   from fact.nonconformity c
@@ -113,7 +128,7 @@ const CONTAINERS_REJECTED = `
 
 const ALL = `with ${PARTS}, ${MADE}
   select distinct rule, part, layer, about, detail, place from (
-    ${[PARTS_MISSING, LAYERS_MISSING, UNSIGNED, NOTHING_USED, READINGS_MISSING, READINGS_OUTSIDE, DEFECTS_OPEN, NONCONFORMITIES_OPEN, EQUIPMENT_SUSPECT, LOTS_HELD, HOLDS, CONTAINERS_REJECTED].join(' union all ')}
+    ${[PARTS_MISSING, LAYERS_MISSING, UNSIGNED, NOTHING_USED, READINGS_MISSING, READINGS_OUTSIDE, DEFECTS_OPEN, NONCONFORMITIES_OPEN, EQUIPMENT_SUSPECT, LOTS_HELD, HOLDS, ASKS_OPEN, TOUCH_UPS_OPEN, PARTS_SCRAPPED, CONTAINERS_REJECTED].join(' union all ')}
   ) found order by part nulls last, place, rule, detail, about`;
 
 /** Everything that stands in the way of releasing a hull; nothing when it may be released. */

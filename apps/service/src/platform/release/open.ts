@@ -5,9 +5,18 @@ const disposed = (fact: string, as: string, asOf?: string): string =>
   `exists (select from fact.disposition o where o.of_id = ${fact}.root and o.disposition in (${as})
     and o.recorded_at >= ${fact}.recorded_at and ${standing('o', asOf)})`;
 
-/** SQL: the newest repair of this defect that stands was accepted. */
+/** SQL: what was said last of a repair, at its acceptance or when it was inspected again; false when nothing was. */
+const isGood = (repair: string, asOf?: string): string => `coalesce((
+  select said.good from (
+    select ac.accepted as good, ac.happened_at, ac.recorded_at from fact.acceptance ac where ac.repair_id = ${repair}.id and ${standing('ac', asOf)}
+    union all
+    select ri.passed, ri.happened_at, ri.recorded_at from fact.re_inspection ri where ri.repair_id = ${repair}.id and ${standing('ri', asOf)}) said
+  order by said.happened_at desc, said.recorded_at desc, said.good limit 1), false)
+  and exists (select from fact.acceptance ac where ac.repair_id = ${repair}.id and ac.accepted and ${standing('ac', asOf)})`;
+
+/** SQL: the newest repair of this defect that stands was accepted, and did not fail when it was inspected again. */
 export const isRepaired = (defect: string, asOf?: string): string => `coalesce((
-  select exists (select from fact.acceptance ac where ac.repair_id = rp.id and ac.accepted and ${standing('ac', asOf)})
+  select ${isGood('rp', asOf)}
   from fact.repair_defect rd
   join fact.repair rp on rp.root = rd.repair_id and ${standing('rp', asOf)}
   where rd.defect_id = ${defect}.root and ${standing('rd', asOf)}

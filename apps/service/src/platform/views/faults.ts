@@ -1,7 +1,9 @@
 import type { EntityManager } from 'typeorm';
+import type { OutsideRepair, TouchedSpots } from '@hull-record/contracts';
 import type { Place } from '@hull-record/trade';
 import { standing } from '../facts/standing.js';
-import { defectMark, repairMark } from '../marks/marks.js';
+import { defectMark, repairMark, touchUpMark } from '../marks/marks.js';
+import { asksOf } from '../release/asks.sql.js';
 import { isRepaired } from '../release/open.js';
 
 export type DefectState = 'open' | 'repair to be accepted' | 'repaired' | 'concession' | 'scrapped';
@@ -26,6 +28,8 @@ export interface DefectRow {
   readonly disposition: string | null;
   readonly concession: string | null;
   readonly repairs: string[];
+  readonly asks: string[];
+  readonly bucket_or_gun: string | null;
   readonly happened_at: Date;
   readonly by: string;
 }
@@ -46,6 +50,9 @@ const DEFECTS = `
     o.disposition, o.concession,
     array(select ${repairMark('r')} from fact.repair_defect x join fact.repair r on r.root = x.repair_id and ${standing('r', '$3')}
       where x.defect_id = d.root and ${standing('x', '$3')} order by r.number) as repairs,
+    ${asksOf('d')} as asks,
+    (select concat_ws(', ', l.code, g.code, k.note) from fact.ask_answer k left join fact.lot l on l.id = k.lot_id left join fact.equipment g on g.id = k.gun_id
+      where k.defect_id = d.root and ${standing('k', '$3')} order by k.recorded_at desc, k.id limit 1) as bucket_or_gun,
     d.happened_at, w.badge as by
   from fact.defect d
   join fact.part p on p.id = d.part_id
@@ -76,6 +83,8 @@ export interface RepairRow {
   readonly accepted_at: Date | null;
   readonly acceptance_note: string | null;
   readonly acceptance_identity: string | null;
+  readonly outside: OutsideRepair | null;
+  readonly re_inspections: { passed: boolean; by: string; at: string; note: string | null }[];
   readonly happened_at: Date;
 }
 
@@ -83,8 +92,10 @@ const REPAIRS = `
   select r.root as id, ${repairMark('r')} as mark, r.part_id,
     array(select ${defectMark('d')} from fact.repair_defect x join fact.defect d on d.root = x.defect_id and ${standing('d', '$2')}
       where x.repair_id = r.root and ${standing('x', '$2')} order by d.number) as defects,
-    r.procedure, r.taper_ratio, r.grind_out_mm, r.plies,
-    array(select w.badge from fact.person w where w.id = any(r.makers) order by w.badge) as done_by,
+    r.procedure, r.taper_ratio, r.grind_out_mm, r.plies, r.outside,
+    coalesce((select json_agg(json_build_object('passed', ri.passed, 'by', iw.badge, 'at', ri.happened_at, 'note', ri.note) order by ri.happened_at, ri.id)
+      from fact.re_inspection ri join fact.person iw on iw.id = ri.inspected_by where ri.repair_id = r.id and ${standing('ri', '$2')}), '[]') as re_inspections,
+    array(select w.badge from fact.person w where r.outside is null and w.id = any(r.makers) order by w.badge) as done_by,
     a.accepted, aw.badge as accepted_by, a.happened_at as accepted_at, a.note as acceptance_note, ae.identity as acceptance_identity, r.happened_at
   from fact.repair r
   left join fact.acceptance a on a.repair_id = r.id and ${standing('a', '$2')}
@@ -118,3 +129,30 @@ export const loadNonconformities = (
   parts: readonly string[],
   asOf: string,
 ): Promise<NonconformityRow[]> => tx.query(NONCONFORMITIES, [parts, asOf]);
+
+export interface TouchUpRow {
+  readonly id: string;
+  readonly mark: string;
+  readonly part_id: string;
+  readonly spots: TouchedSpots[];
+  readonly note: string | null;
+  readonly done_by: string[];
+  readonly accepted: boolean | null;
+  readonly accepted_by: string | null;
+  readonly accepted_at: Date | null;
+  readonly acceptance_note: string | null;
+  readonly happened_at: Date;
+}
+
+const TOUCH_UPS = `
+  select t.root as id, ${touchUpMark('t')} as mark, t.part_id, t.spots, t.note,
+    array(select w.badge from fact.person w where w.id = any(t.makers) order by w.badge) as done_by,
+    a.accepted, aw.badge as accepted_by, a.happened_at as accepted_at, a.note as acceptance_note, t.happened_at
+  from fact.touch_up t
+  left join fact.touch_up_acceptance a on a.touch_up_id = t.id and ${standing('a', '$2')}
+  left join fact.person aw on aw.id = a.accepted_by
+  where t.part_id = any($1) and ${standing('t', '$2')} order by t.part_id, t.number`;
+
+/** Touch-ups of parts, with the acceptance of each entry. */
+export const loadTouchUps = (tx: EntityManager, parts: readonly string[], asOf: string): Promise<TouchUpRow[]> =>
+  tx.query(TOUCH_UPS, [parts, asOf]);

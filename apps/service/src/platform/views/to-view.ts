@@ -22,6 +22,8 @@ export const toDefectView = (row: DefectRow): DefectView => ({
   disposition: row.disposition,
   concession: row.concession,
   repairs: row.repairs,
+  asks: row.asks,
+  bucketOrGun: row.bucket_or_gun,
   happenedAt: row.happened_at.toISOString(),
   by: row.by,
 });

@@ -6,6 +6,7 @@ import { Derived0005 } from './0005-derived.js';
 import { Unidentified0006 } from './0006-unidentified.js';
 import { Guns0007 } from './0007-guns.js';
 import { Store0008 } from './0008-store.js';
+import { DefectsAtScale0009 } from './0009-defects-at-scale.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -17,4 +18,5 @@ export const MIGRATIONS = [
   Unidentified0006,
   Guns0007,
   Store0008,
+  DefectsAtScale0009,
 ] as const;
