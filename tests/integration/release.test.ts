@@ -25,7 +25,7 @@ const inTheWay = async (number: string): Promise<readonly Obstacle[]> => {
   const answer = await release(number);
   expect(answer).toMatchObject({ status: 409, body: { type: '/problems/not-releasable' } });
   const named = answer.body['inTheWay'] as unknown as Obstacle[];
-  expect((await hull(number)).release).toEqual({ releasedAt: null, inTheWay: named });
+  expect((await hull(number)).release).toEqual({ releasedAt: null, questioned: false, inTheWay: named });
   return named;
 };
 
@@ -36,7 +36,7 @@ describe('a release', () => {
     await wholeHull('OK-1');
     expect(await release('OK-1')).toMatchObject({ status: 201, body: { result: { what: 'released' } } });
     const found = await hull('OK-1');
-    expect(found.release).toEqual({ releasedAt: expect.any(String), inTheWay: [] });
+    expect(found.release).toEqual({ releasedAt: expect.any(String), questioned: false, inTheWay: [] });
     expect(Date.parse(String(found.release.releasedAt))).toBe(Date.parse(found.now.since));
     expect(found.now.what).toBe('released');
     const left = await shop.receipt('/api/hulls/OK-1/life', { what: 'left the place of manufacture' });
@@ -119,7 +119,10 @@ describe('a release', () => {
     expect(await rules('OLD-1')).toEqual(['nonconformity-open', 'nonconformity-open']);
     await shop.dispose('nonconformity', String(opened?.id), 'use as is', 'OLD-N1');
     const [rest] = await inTheWay('OLD-1');
-    await shop.dispose('nonconformity', String(rest?.about), 'rework');
+    const asked = await shop.dispose('nonconformity', String(rest?.about), 'rework');
+    expect(await rules('OLD-1')).toContain('nonconformity-open');
+    const done = { enteredBy: 'INS-1', doneBy: ['LAM-1'], note: 'laid up again' };
+    await shop.act(`/api/dispositions/${asked}/rework`, done);
     expect((await release('OLD-1')).status).toBe(201);
   });
 

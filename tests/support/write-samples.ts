@@ -4,6 +4,7 @@ import { NOTE, plain, received, STATION, used, type MakeSample } from './write-s
 import { GUNS } from './write-samples-guns.js';
 import { STORE } from './write-samples-store.js';
 import { TOUCH_UPS } from './write-samples-touch-ups.js';
+import { CHECKS } from './write-samples-checks.js';
 import { MAKING } from './write-samples-making.js';
 
 const wholeHull = async (shop: Shop, n: string): Promise<void> => {
@@ -136,6 +137,7 @@ export const SAMPLES: Readonly<Record<string, MakeSample>> = {
   }),
   ...GUNS,
   ...STORE,
+  ...CHECKS,
   ...TOUCH_UPS,
   ...MAKING,
 };

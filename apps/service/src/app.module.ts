@@ -33,10 +33,13 @@ import { RepairsModule } from './repairs/repairs.module.js';
 import { StoreModule } from './store/store.module.js';
 import { TanksModule } from './tanks/tanks.module.js';
 import { TouchUpsModule } from './touch-ups/touch-ups.module.js';
+import { GoOnsModule } from './go-ons/go-ons.module.js';
+import { NonconformitiesModule } from './nonconformities/nonconformities.module.js';
+import { Rehearse } from './platform/facts/rehearse.js';
 import { TraceModule } from './trace/trace.module.js';
 
 const FEATURES = [
-  ...[GunsModule, DropsModule, StoreModule, TouchUpsModule],
+  ...[GunsModule, DropsModule, StoreModule, TouchUpsModule, GoOnsModule, NonconformitiesModule],
   ...[PeopleModule, EquipmentModule, DealersModule, MaterialsModule, TanksModule, LotsModule, ModelsModule],
   ...[
     HullsModule,
@@ -71,13 +74,13 @@ export class AppModule {
     const platform = [
       { provide: DataSource, useValue: db },
       { provide: PhotoStore, useValue: new PhotoStore(join(dataDir, 'photos')) },
-      ...[RecordFact, Composition, Amendments, DemoProgress],
+      ...[RecordFact, Rehearse, Composition, Amendments, DemoProgress],
     ];
     return {
       module: AppModule,
       imports: FEATURES,
       providers: [...platform, ...EDGE],
-      exports: [DataSource, PhotoStore, RecordFact, Amendments, Composition, DemoProgress],
+      exports: [DataSource, PhotoStore, RecordFact, Rehearse, Amendments, Composition, DemoProgress],
     };
   }
 }

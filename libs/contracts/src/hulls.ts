@@ -141,7 +141,11 @@ export const HullView = z
         layersScheduled: z.number(),
       }),
     ),
-    release: z.object({ releasedAt: Instant.nullable(), inTheWay: z.array(Obstacle) }),
+    release: z.object({
+      releasedAt: Instant.nullable(),
+      questioned: z.boolean().describe('it was released, and something stands in the way since'),
+      inTheWay: z.array(Obstacle),
+    }),
   })
   .meta({ id: 'HullView' });
 export type HullView = z.output<typeof HullView>;

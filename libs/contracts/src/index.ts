@@ -11,6 +11,7 @@ export * from './readings.js';
 export * from './defects.js';
 export * from './repairs.js';
 export * from './touch-ups.js';
+export * from './checks.js';
 export * from './parts.js';
 export * from './store.js';
 export * from './corrections.js';

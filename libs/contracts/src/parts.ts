@@ -3,6 +3,7 @@ import { AmountView, Taken } from './amount.js';
 import { Code, Envelope, Instant, Nonconformity, Text, receipt } from './envelope.js';
 import { PartKind, ScheduleLayer } from './models.js';
 import { DefectView } from './defects.js';
+import { WentOn } from './checks.js';
 import { RepairView } from './repairs.js';
 import { TouchUpView } from './touch-ups.js';
 import { ReadingView } from './readings.js';
@@ -130,6 +131,7 @@ export const PartView = z
         detail: z.string(),
         happenedAt: Instant,
         disposition: z.string().nullable(),
+        goOn: WentOn.nullable(),
       }),
     ),
   })

@@ -5,6 +5,7 @@ import { makingRoutes } from './making-routes.js';
 import { shopRoutes } from './shop-routes.js';
 import { stockRoutes } from './stock-routes.js';
 import { touchUpRoutes } from './touch-up-routes.js';
+import { checkRoutes } from './check-routes.js';
 import { storeRoutes } from './store-routes.js';
 
 export type { Route } from './route.js';
@@ -18,5 +19,6 @@ export const routes = {
   ...gunRoutes,
   ...stockRoutes,
   ...touchUpRoutes,
+  ...checkRoutes,
   ...askingRoutes,
 } as const;

@@ -4,6 +4,7 @@ export * from './basis.js';
 export * from './blister.js';
 export * from './calendar.js';
 export * from './cautions.js';
+export * from './controls/never-mix.js';
 export * from './defect-kinds.js';
 export * from './errors.js';
 export * from './hin-dates.js';

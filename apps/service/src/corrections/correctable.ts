@@ -15,6 +15,8 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
   acceptance: null,
   disposition: null,
   joint: null,
+  go_on: null,
+  rework: null,
   touch_up: null,
   touch_up_acceptance: null,
   touch_up_limit: null,
@@ -50,6 +52,7 @@ export const GOES_WITH: Readonly<Record<string, readonly { readonly table: strin
     { table: 'touch_up_acceptance', column: 'touch_up_id' },
     { table: 'nonconformity', column: 'about_id' },
   ],
+  disposition: [{ table: 'rework', column: 'disposition_id' }],
   defect: [{ table: 'ask_answer', column: 'defect_id' }],
   repair: [
     { table: 're_inspection', column: 'repair_id' },

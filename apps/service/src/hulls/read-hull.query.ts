@@ -35,6 +35,10 @@ export class ReadHull {
     const [row] = await this.db.query<[Row]>(READ, [id]);
     const inTheWay: readonly Obstacle[] = await obstaclesOf(this.db.manager, id);
     const { releasedAt, ...hull } = row;
-    return { ...hull, parts: hull.parts ?? [], release: { releasedAt, inTheWay: [...inTheWay] } };
+    return {
+      ...hull,
+      parts: hull.parts ?? [],
+      release: { releasedAt, questioned: releasedAt !== null && inTheWay.length > 0, inTheWay: [...inTheWay] },
+    };
   }
 }

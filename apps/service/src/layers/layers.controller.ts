@@ -18,6 +18,11 @@ export class LayersController {
     private readonly signHoldPoint: SignHoldPoint,
   ) {}
 
+  @Route(routes.checkLayer)
+  check(@Param('part') part: string, @Body({ schema: routes.checkLayer.body }) request: LayerRequest) {
+    return this.recordLayer.check(part, request);
+  }
+
   @Route(routes.recordLayer)
   made(@Param('part') part: string, @Body({ schema: routes.recordLayer.body }) request: LayerRequest) {
     return this.recordLayer.run(part, request);

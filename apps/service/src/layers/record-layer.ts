@@ -1,10 +1,11 @@
 import { Injectable } from '@nestjs/common';
-import type { RecordLayer as Request } from '@hull-record/contracts';
+import type { RecordLayer as Request, Stops } from '@hull-record/contracts';
 import { findPeople } from '../platform/facts/author.js';
 import type { Fact, Found } from '../platform/facts/fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { assertNotAhead } from '../platform/facts/not-ahead.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { Rehearse } from '../platform/facts/rehearse.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { openIfScrapped } from '../platform/release/open-if-scrapped.js';
 import { Conflict } from '../platform/refusals.js';
@@ -24,38 +25,48 @@ export interface MadeResult extends Found {
  */
 @Injectable()
 export class RecordLayer {
-  constructor(private readonly record: RecordFact) {}
+  constructor(
+    private readonly record: RecordFact,
+    private readonly rehearse: Rehearse,
+  ) {}
 
   run(part: string, request: Request): Promise<Receipt<MadeResult>> {
     assertNotAhead(request.startedAt, '/startedAt');
     assertNotAhead(request.endedAt, '/endedAt');
-    return this.record.run('layer recorded', { ...request, part }, async (fact) => {
-      const partId = await findByCode(fact.tx, 'part', fact.author.plantId, part);
-      const layer = await findScheduleLayer(fact.tx, partId, request.layer, '/layer');
-      const makers = [...(await findPeople(fact.tx, request.doneBy, (i) => `/doneBy/${i}`))].sort();
-      const id = await fact.insert(LayerRecordEntity, {
-        partId,
-        scheduleLayerId: layer.id,
-        turn: await nextTurn(fact, partId, layer.id),
-        startedAt: new Date(request.startedAt),
-        endedAt: new Date(request.endedAt),
-        makers,
-        ...climateColumns(request.climate),
-        note: request.note ?? null,
-      });
-      const taken = await writeUsed(fact, { kind: 'layer', id, partId }, request.used, new Date(request.endedAt));
-      await openIfScrapped(fact, partId, {
-        rule: 'work-on-scrapped-part',
-        what: `${layer.name} was made`,
-        kind: 'layer',
-        id,
-      });
-      const lots = taken.map(({ lot }) => lot.id);
-      for (const broken of await brokenLayerRules(fact.tx, { partId, layer, request, lots })) {
-        await fact.open({ ...broken, aboutKind: 'layer', aboutId: id, partId });
-      }
-      return { kg: totalKg(taken), ...fact.found() };
+    return this.record.run('layer recorded', { ...request, part }, (fact) => this.decide(fact, part, request));
+  }
+
+  /** Says what recording it would find wrong, and records nothing. */
+  check(part: string, request: Request): Promise<Stops> {
+    return this.rehearse.run(request, (fact) => this.decide(fact, part, request));
+  }
+
+  private async decide(fact: Fact, part: string, request: Request): Promise<MadeResult> {
+    const partId = await findByCode(fact.tx, 'part', fact.author.plantId, part);
+    const layer = await findScheduleLayer(fact.tx, partId, request.layer, '/layer');
+    const makers = [...(await findPeople(fact.tx, request.doneBy, (i) => `/doneBy/${i}`))].sort();
+    const id = await fact.insert(LayerRecordEntity, {
+      partId,
+      scheduleLayerId: layer.id,
+      turn: await nextTurn(fact, partId, layer.id),
+      startedAt: new Date(request.startedAt),
+      endedAt: new Date(request.endedAt),
+      makers,
+      ...climateColumns(request.climate),
+      note: request.note ?? null,
     });
+    const taken = await writeUsed(fact, { kind: 'layer', id, partId }, request.used, new Date(request.endedAt));
+    await openIfScrapped(fact, partId, {
+      rule: 'work-on-scrapped-part',
+      what: `${layer.name} was made`,
+      kind: 'layer',
+      id,
+    });
+    const lots = taken.map(({ lot }) => lot.id);
+    for (const broken of await brokenLayerRules(fact.tx, { partId, layer, request, lots })) {
+      await fact.open({ ...broken, aboutKind: 'layer', aboutId: id, partId });
+    }
+    return { kg: totalKg(taken), ...fact.found() };
   }
 }
 

@@ -7,6 +7,7 @@ import { LifeFactEntity } from '../platform/life/life-fact.entity.js';
 import { meetHin } from '../platform/life/meet-hin.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { findHull } from '../platform/lookups/find-hull.js';
+import { obstaclesOf } from '../platform/release/obstacles.js';
 import { Unprocessable } from '../platform/refusals.js';
 
 export interface LifeResult extends Found {
@@ -48,7 +49,15 @@ const openIfUnreleased = async (fact: Fact, hullId: string, number: string, what
     `select from fact.life_fact f where f.hull_id = $1 and f.what = 'released' and f.happened_at <= $2 and ${standing('f')}`,
     [hullId, fact.happenedAt],
   );
-  if (released.length > 0) return;
+  if (released.length > 0) return openIfQuestioned(fact, hullId, number, what);
   const detail = `Hull ${number}: "${what}" before it was released.`;
   await fact.open({ rule: 'left-before-release', detail, aboutKind: 'hull', aboutId: hullId, partId: null });
+};
+
+/** A hull that was released, and left while something stood in the way that came to light since. */
+const openIfQuestioned = async (fact: Fact, hullId: string, number: string, what: string): Promise<void> => {
+  const inTheWay = await obstaclesOf(fact.tx, hullId);
+  if (inTheWay.length === 0) return;
+  const detail = `Hull ${number}: "${what}" while ${inTheWay.length} things stood in the way that came to light after its release.`;
+  await fact.open({ rule: 'left-while-questioned', detail, aboutKind: 'hull', aboutId: hullId, partId: null });
 };

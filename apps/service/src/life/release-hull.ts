@@ -6,6 +6,7 @@ import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { LifeFactEntity } from '../platform/life/life-fact.entity.js';
 import { findHull } from '../platform/lookups/find-hull.js';
 import { Conflict } from '../platform/refusals.js';
+import { standingPlaces } from '../platform/places/places.js';
 import { obstaclesOf } from '../platform/release/obstacles.js';
 import type { LifeResult } from './record-life-fact.js';
 
@@ -25,6 +26,7 @@ export class ReleaseHull {
       async (fact) => {
         const hullId = await findHull(fact.tx, number);
         await assertReleasable(fact, hullId, number);
+        await assertNotMaker(fact, hullId);
         const inTheWay = await obstaclesOf(fact.tx, hullId);
         if (inTheWay.length > 0) throw new NotReleasable(number, inTheWay);
         await fact.insert(LifeFactEntity, { hullId, what: 'released', dealerId: null, note: null });
@@ -42,6 +44,24 @@ const assertReleasable = async (fact: Fact, hullId: string, number: string): Pro
     [hullId],
   );
   if (past) throw new Conflict(`${past.what}-already`, `Hull ${number} is ${past.what} already.`);
+};
+
+const MADE = `
+  select from fact.joint j
+  join lateral (${standingPlaces('p.part_id = j.part_id')}) place on true
+  where j.hull_id = $1 and ${standing('j')} and exists (
+    select from fact.layer_record r where r.root = place.place_id and $2 = any(r.makers) and ${standing('r')}
+    union all select from fact.repair r where r.root = place.place_id and $2 = any(r.makers) and ${standing('r')})`;
+
+/** Who signs did not do it. */
+const assertNotMaker = async (fact: Fact, hullId: string): Promise<void> => {
+  const made = await fact.tx.query<unknown[]>(MADE, [hullId, fact.author.personId]);
+  if (made.length > 0)
+    throw new Conflict(
+      'releaser-is-maker',
+      'Who made part of the hull cannot release it: ask another person.',
+      '/enteredBy',
+    );
 };
 
 class NotReleasable extends Conflict {

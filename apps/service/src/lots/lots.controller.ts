@@ -54,6 +54,11 @@ export class LotsController {
     return this.identifyLot.run(lot, request);
   }
 
+  @Route(routes.checkMix)
+  checkMix(@Body({ schema: routes.checkMix.body }) request: MixRequest) {
+    return this.makeMix.check(request);
+  }
+
   @Route(routes.makeMix)
   mix(@Body({ schema: routes.makeMix.body }) request: MixRequest) {
     return this.makeMix.run(request);

@@ -52,7 +52,7 @@ export class ReadPart {
       touchUps: touchUps.map((row) => toTouchUpView(row, making)),
       scrapped: await this.scrapped(id),
       nonconformities: nonconformities.map((row) => ({
-        ...{ id: row.id, rule: row.rule, detail: row.detail, disposition: row.disposition },
+        ...{ id: row.id, rule: row.rule, detail: row.detail, disposition: row.disposition, goOn: row.go_on },
         happenedAt: row.happened_at.toISOString(),
       })),
     };

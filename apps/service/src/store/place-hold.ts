@@ -27,7 +27,12 @@ export class PlaceHold {
         const of = { lotId: held.lot.id, containerId: held.containerId };
         await fact.insert(HoldEntity, { ...of, kind, reason });
         const what = request.container === undefined ? `Lot ${held.lot.code}` : `Container ${request.container}`;
-        await openUsedMeanwhile(fact, of, 'lot-on-hold', `${what} was on hold (${kind}: ${reason}) when it was used.`);
+        await openUsedMeanwhile(
+          fact,
+          of,
+          kind === 'safety' ? 'lot-on-safety-hold' : 'lot-on-hold',
+          `${what} was on hold (${kind}: ${reason}) when it was used.`,
+        );
         return { kind, nonconformities: fact.nonconformities };
       },
       { genealogy: 'alone' },

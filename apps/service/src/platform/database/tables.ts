@@ -47,6 +47,8 @@ import { ReInspectionEntity } from '../../repairs/re-inspection.entity.js';
 import { TouchUpAcceptanceEntity } from '../../touch-ups/touch-up-acceptance.entity.js';
 import { TouchUpLimitEntity } from '../../touch-ups/touch-up-limit.entity.js';
 import { TouchUpEntity } from '../../touch-ups/touch-up.entity.js';
+import { ReworkEntity } from '../../dispositions/rework.entity.js';
+import { GoOnEntity } from '../../go-ons/go-on.entity.js';
 import { TankEntity } from '../../tanks/tank.entity.js';
 
 /** Every table, named one by one: the one place of the platform that knows the features' tables. */
@@ -64,6 +66,7 @@ export const TABLES = [
     AskAnswerEntity,
     PartScrappedEntity,
   ],
+  ...[GoOnEntity, ReworkEntity],
   ...[ModelEntity, ScheduleEntity, ScheduleLayerEntity, MoldEntity],
   ...[HullEntity, HullNumberEntity, PartEntity, JointEntity, LifeFactEntity],
   ...[LayerRecordEntity, UsedEntity, ReadingEntity, SignatureEntity],

@@ -19,7 +19,7 @@ export const findAuthor = async (tx: EntityManager, badge: string, device: strin
 };
 
 /**
- * Finds people by badge, in the order asked, each once.
+ * Finds people by badge, in any case of letters, in the order asked, each once.
  *
  * @param pointer names the field of the i-th badge, for the error
  * @throws UnknownBadge
@@ -30,12 +30,12 @@ export const findPeople = async (
   pointer: (i: number) => string,
 ): Promise<readonly string[]> => {
   const found = await tx.query<{ root: string; badge: string }[]>(
-    `select p.root, p.badge from fact.person p where p.badge = any($1) and ${standing('p')}`,
-    [badges],
+    `select p.root, p.badge from fact.person p where lower(p.badge) = any($1) and ${standing('p')}`,
+    [badges.map((badge) => badge.toLowerCase())],
   );
-  const byBadge = new Map(found.map((person) => [person.badge, person.root]));
+  const byBadge = new Map(found.map((person) => [person.badge.toLowerCase(), person.root]));
   const ids = badges.map((badge, i) => {
-    const id = byBadge.get(badge);
+    const id = byBadge.get(badge.toLowerCase());
     if (id === undefined) throw new UnknownBadge(badge, pointer(i));
     return id;
   });

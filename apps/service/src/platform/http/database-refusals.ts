@@ -4,6 +4,15 @@ import { ClientIdReused, Conflict, InvalidRequest, type Refusal, Unavailable, Un
 /** What it means when a constraint of the database refuses: the database is the judge, also between two at once. */
 const MEANINGS: Readonly<Record<string, () => Refusal>> = {
   person_badge_once: () => new Conflict('badge-taken', 'This badge is registered already.', '/badge'),
+  person_badge_once_in_any_case: () =>
+    new Conflict('badge-taken', 'This badge is registered already, if in other letters.', '/badge'),
+  rework_inspected_by_another_person: () =>
+    new Conflict(
+      'inspector-is-maker',
+      'Who did the rework cannot inspect it: let another person enter this.',
+      '/enteredBy',
+    ),
+  rework_once: () => new Conflict('reworked-already', 'This rework is recorded already.'),
   device_code_once: () => new Conflict('code-taken', 'This device code is registered already.', '/code'),
   equipment_code_once: () => new Conflict('code-taken', 'This equipment code is registered already.', '/code'),
   dealer_code_once: () => new Conflict('code-taken', 'This dealer code is registered already.', '/code'),

@@ -12,7 +12,8 @@ export type Named =
   | 'nonconformity'
   | 'equipment_check'
   | 'hold'
-  | 'touch_up';
+  | 'touch_up'
+  | 'disposition';
 
 const isUuid = (text: string): boolean => /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i.test(text);
 

@@ -23,7 +23,10 @@ export const brokenLotRules = (lot: FoundLot): readonly BrokenRule[] => {
     broken.push({ rule: 'lot-not-released', detail: `Lot ${lot.code} was ${lot.state} when it was used.` });
   }
   for (const hold of lot.holds)
-    broken.push({ rule: 'lot-on-hold', detail: `Lot ${lot.code} was on hold (${hold}) when it was used.` });
+    broken.push({
+      rule: hold.startsWith('safety') ? 'lot-on-safety-hold' : 'lot-on-hold',
+      detail: `Lot ${lot.code} was on hold (${hold}) when it was used.`,
+    });
   if (lot.containerRejected)
     broken.push({
       rule: 'container-rejected',

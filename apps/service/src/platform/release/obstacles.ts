@@ -6,7 +6,7 @@ import { standing } from '../facts/standing.js';
 import { isSuspect, suspectChecks } from '../equipment/suspect.sql.js';
 import { containerRejected, notLifted } from '../store/holds.sql.js';
 import { asksOf } from './asks.sql.js';
-import { isOpenDefect, isOpenReading } from './open.js';
+import { isOpenDefect, isOpenNonconformity, isOpenReading } from './open.js';
 
 /** SQL: something in the hull's parts, or in the lots `$2` in them, was drawn from this container or from nobody knows which. */
 const drawnFrom = (lot: string, container: string): string => `(
@@ -88,7 +88,7 @@ const NONCONFORMITIES_OPEN = `
   from fact.nonconformity c
   where ${standing('c')} and (c.part_id in (select id from parts) or (c.about_kind = 'hull' and c.about_id = $1)
       or (c.part_id is null and c.about_id = any($2::uuid[])))
-    and not exists (select from fact.disposition o where o.of_id = c.root and o.disposition <> 'scrap' and ${standing('o')})`;
+    and ${isOpenNonconformity('c')}`;
 
 /** One for each layer or repair and piece of equipment: until quality disposes of the bad check, or of each reading. */
 const EQUIPMENT_SUSPECT = `

@@ -36,3 +36,13 @@ export const isOpenReading = (reading: string, asOf?: string): string => `
   and not (${disposed(reading, "'rework', 'repair'", asOf)} and exists (
     select from fact.reading again where again.of_id = ${reading}.of_id and again.what = ${reading}.what
       and again.spot = ${reading}.spot and again.verdict = 'inside' and again.happened_at > ${reading}.happened_at and ${standing('again', asOf)}))`;
+
+/**
+ * SQL: a nonconformity that quality has not closed: by a concession, or by rework or repair that was done and inspected
+ * since.
+ */
+export const isOpenNonconformity = (c: string): string => `not exists (
+  select from fact.disposition closing where closing.of_id = ${c}.root and ${standing('closing')} and (
+    closing.disposition = 'use as is'
+    or (closing.disposition in ('rework', 'repair') and exists (
+      select from fact.rework done where done.disposition_id = closing.root and ${standing('done')}))))`;

@@ -4,6 +4,7 @@ import type { Place } from '@hull-record/trade';
 import { standing } from '../facts/standing.js';
 import { defectMark, repairMark, touchUpMark } from '../marks/marks.js';
 import { asksOf } from '../release/asks.sql.js';
+import { goOnOf } from '../release/go-on.sql.js';
 import { isRepaired } from '../release/open.js';
 
 export type DefectState = 'open' | 'repair to be accepted' | 'repaired' | 'concession' | 'scrapped';
@@ -115,10 +116,11 @@ export interface NonconformityRow {
   readonly happened_at: Date;
   readonly disposition: string | null;
   readonly concession: string | null;
+  readonly go_on: { by: string; reason: string; at: string } | null;
 }
 
 const NONCONFORMITIES = `
-  select c.root as id, c.part_id, c.rule, c.detail, c.happened_at, o.disposition, o.concession
+  select c.root as id, c.part_id, c.rule, c.detail, c.happened_at, o.disposition, o.concession, ${goOnOf('c')} as go_on
   from fact.nonconformity c
   left join lateral (select * from fact.disposition o where o.of_id = c.root and ${standing('o', '$2')} order by o.recorded_at desc limit 1) o on true
   where c.part_id = any($1) and ${standing('c', '$2')} order by c.happened_at, c.rule, c.detail, c.root`;

@@ -7,6 +7,7 @@ import { Unidentified0006 } from './0006-unidentified.js';
 import { Guns0007 } from './0007-guns.js';
 import { Store0008 } from './0008-store.js';
 import { DefectsAtScale0009 } from './0009-defects-at-scale.js';
+import { Checks0010 } from './0010-checks.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -19,4 +20,5 @@ export const MIGRATIONS = [
   Guns0007,
   Store0008,
   DefectsAtScale0009,
+  Checks0010,
 ] as const;
