@@ -5,6 +5,7 @@ import { GUNS } from './write-samples-guns.js';
 import { STORE } from './write-samples-store.js';
 import { TOUCH_UPS } from './write-samples-touch-ups.js';
 import { CHECKS } from './write-samples-checks.js';
+import { OWNERS } from './write-samples-owners.js';
 import { MAKING } from './write-samples-making.js';
 
 const wholeHull = async (shop: Shop, n: string): Promise<void> => {
@@ -137,6 +138,7 @@ export const SAMPLES: Readonly<Record<string, MakeSample>> = {
   }),
   ...GUNS,
   ...STORE,
+  ...OWNERS,
   ...CHECKS,
   ...TOUCH_UPS,
   ...MAKING,

@@ -36,10 +36,13 @@ import { TouchUpsModule } from './touch-ups/touch-ups.module.js';
 import { GoOnsModule } from './go-ons/go-ons.module.js';
 import { NonconformitiesModule } from './nonconformities/nonconformities.module.js';
 import { Rehearse } from './platform/facts/rehearse.js';
+import { FittedItemsModule } from './fitted-items/fitted-items.module.js';
+import { OwnersModule } from './owners/owners.module.js';
 import { TraceModule } from './trace/trace.module.js';
 
 const FEATURES = [
   ...[GunsModule, DropsModule, StoreModule, TouchUpsModule, GoOnsModule, NonconformitiesModule],
+  ...[OwnersModule, FittedItemsModule],
   ...[PeopleModule, EquipmentModule, DealersModule, MaterialsModule, TanksModule, LotsModule, ModelsModule],
   ...[
     HullsModule,

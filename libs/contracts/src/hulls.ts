@@ -79,6 +79,8 @@ export type Obstacle = z.output<typeof Obstacle>;
 export const ListHullsQuery = PageQuery.extend({
   model: Code.optional(),
   search: z.string().trim().max(60).optional().describe('part of the hull number or of a HIN'),
+  now: z.enum(LIFE_FACTS).optional().describe('newest life fact: where hulls are now'),
+  dealer: Code.optional().describe('code of the dealer who has, or had last, the hull'),
 });
 export type ListHullsQuery = z.output<typeof ListHullsQuery>;
 
@@ -113,7 +115,13 @@ export const HullView = z
     number: z.string(),
     hin: z.string().nullable(),
     numbers: z.array(
-      z.object({ kind: z.string(), number: z.string(), happenedAt: Instant, reason: z.string().nullable() }),
+      z.object({
+        kind: z.string(),
+        number: z.string(),
+        happenedAt: Instant,
+        reason: z.string().nullable(),
+        authority: z.string().nullable(),
+      }),
     ),
     model: z.string(),
     modelName: z.string(),

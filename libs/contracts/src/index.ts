@@ -12,6 +12,7 @@ export * from './defects.js';
 export * from './repairs.js';
 export * from './touch-ups.js';
 export * from './checks.js';
+export * from './owners.js';
 export * from './parts.js';
 export * from './store.js';
 export * from './corrections.js';

@@ -54,7 +54,7 @@ export const Limits = z
   .meta({ id: 'Limits' });
 export type Limits = z.output<typeof Limits>;
 
-export const READING_KINDS = ['wet film', 'Barcol hardness', 'thickness', 'catalyst', 'gel time'] as const;
+export const READING_KINDS = ['wet film', 'Barcol hardness', 'thickness', 'catalyst', 'gel time', 'bond gap'] as const;
 
 const RequiredReading = z
   .object({

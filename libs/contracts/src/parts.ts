@@ -123,6 +123,7 @@ export const PartView = z
     defects: z.array(DefectView),
     repairs: z.array(RepairView),
     touchUps: z.array(TouchUpView),
+    jointReadings: z.array(ReadingView).describe('readings of the joint by which it is in its hull'),
     scrapped: z.object({ reason: z.string(), at: Instant }).nullable(),
     nonconformities: z.array(
       z.object({

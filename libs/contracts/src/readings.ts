@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { Decimal, Unit } from './amount.js';
-import { Code, Envelope, Instant, receipt } from './envelope.js';
-import { READING_KINDS } from './models.js';
+import { Code, Envelope, Instant, Text, receipt } from './envelope.js';
+import { Limits, READING_KINDS } from './models.js';
 import { Place } from './place.js';
 
 /** One spot. A wet-film gauge gives an interval: the last tooth that was wetted and the next that stayed dry. */
@@ -36,6 +36,18 @@ export const TakeReadings = Envelope.extend({
   spots: z.array(Spot).min(1).max(1_000),
 }).meta({ id: 'TakeReadings' });
 export type TakeReadings = z.output<typeof TakeReadings>;
+
+/** Readings of a joint. Its limits are those of the assembly procedure, which is named. */
+export const ReadJoint = TakeReadings.extend({
+  limits: Limits.optional(),
+  source: Text.optional().describe('where the limits come from'),
+})
+  .refine((readings) => readings.limits === undefined || readings.source !== undefined, {
+    path: ['source'],
+    message: 'say where the limits come from',
+  })
+  .meta({ id: 'ReadJoint' });
+export type ReadJoint = z.output<typeof ReadJoint>;
 
 export const JudgedSpot = z
   .object({

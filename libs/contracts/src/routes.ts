@@ -6,6 +6,7 @@ import { shopRoutes } from './shop-routes.js';
 import { stockRoutes } from './stock-routes.js';
 import { touchUpRoutes } from './touch-up-routes.js';
 import { checkRoutes } from './check-routes.js';
+import { ownerRoutes } from './owner-routes.js';
 import { storeRoutes } from './store-routes.js';
 
 export type { Route } from './route.js';
@@ -20,5 +21,6 @@ export const routes = {
   ...stockRoutes,
   ...touchUpRoutes,
   ...checkRoutes,
+  ...ownerRoutes,
   ...askingRoutes,
 } as const;

@@ -15,6 +15,9 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
   acceptance: null,
   disposition: null,
   joint: null,
+  fitted_item: null,
+  item_removed: null,
+  owner: null,
   go_on: null,
   rework: null,
   touch_up: null,
@@ -52,6 +55,7 @@ export const GOES_WITH: Readonly<Record<string, readonly { readonly table: strin
     { table: 'touch_up_acceptance', column: 'touch_up_id' },
     { table: 'nonconformity', column: 'about_id' },
   ],
+  fitted_item: [{ table: 'item_removed', column: 'fitted_item_id' }],
   disposition: [{ table: 'rework', column: 'disposition_id' }],
   defect: [{ table: 'ask_answer', column: 'defect_id' }],
   repair: [
@@ -62,6 +66,7 @@ export const GOES_WITH: Readonly<Record<string, readonly { readonly table: strin
     { table: 'nonconformity', column: 'about_id' },
   ],
   joint: [
+    { table: 'reading', column: 'of_id' },
     { table: 'used', column: 'into_id' },
     { table: 'nonconformity', column: 'about_id' },
   ],

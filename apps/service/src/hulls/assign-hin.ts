@@ -37,13 +37,15 @@ export class AssignHin {
         normalised: reading.hin,
         asPrinted: reading.display,
         reason: request.reason ?? null,
+        authority: null,
       });
       return { hin: reading.hin, display: reading.display, warnings: reading.warnings };
     });
   }
 }
 
-const readHin = (text: string): ValidHin => {
+/** Reads a HIN, or refuses it position by position. */
+export const readHin = (text: string): ValidHin => {
   const reading = decodeHin(text);
   if (reading.valid) return reading;
   throw new InvalidRequest(
@@ -73,7 +75,7 @@ const assertMayAssign = async (fact: Fact, hullId: string, request: Request): Pr
 };
 
 /** The database refuses a number twice too, also between two at once; here the refusal names the right field. */
-const assertNeverIssued = async (fact: Fact, { hin, display }: ValidHin): Promise<void> => {
+export const assertNeverIssued = async (fact: Fact, { hin, display }: ValidHin): Promise<void> => {
   const issued = await fact.tx.query<unknown[]>('select from fact.hull_number where normalised = $1', [hin]);
   if (issued.length > 0)
     throw new Conflict('number-taken', `${display} was issued before, and a number is never issued twice.`, '/hin');

@@ -18,4 +18,8 @@ export class HullNumberEntity extends FactRow {
 
   @Column('text', { nullable: true })
   reason!: string | null;
+
+  /** Of a HIN that was corrected after it was affixed: who authorised it. */
+  @Column('text', { nullable: true })
+  authority!: string | null;
 }

@@ -2,6 +2,7 @@ import { Body, Controller, Param, Query } from '@nestjs/common';
 import {
   routes,
   type AssignHin as HinRequest,
+  type CorrectHin as CorrectRequest,
   type JoinPart as JoinRequest,
   type ListHullsQuery,
   type RecordUse as UseRequest,
@@ -11,6 +12,7 @@ import {
 } from '@hull-record/contracts';
 import { Route } from '../platform/http/route.js';
 import { AssignHin } from './assign-hin.js';
+import { CorrectHin } from './correct-hin.js';
 import { JoinPart } from './join-part.js';
 import { ListHulls } from './list-hulls.query.js';
 import { ReadHull } from './read-hull.query.js';
@@ -28,6 +30,7 @@ export class HullsController {
     private readonly joinPart: JoinPart,
     private readonly useInJoint: UseInJoint,
     private readonly assignHin: AssignHin,
+    private readonly correctHin: CorrectHin,
     private readonly listHulls: ListHulls,
     private readonly readHull: ReadHull,
   ) {}
@@ -50,6 +53,11 @@ export class HullsController {
   @Route(routes.assignHin)
   assign(@Param('number') number: string, @Body({ schema: routes.assignHin.body }) request: HinRequest) {
     return this.assignHin.run(number, request);
+  }
+
+  @Route(routes.correctHin)
+  correct(@Param('number') number: string, @Body({ schema: routes.correctHin.body }) request: CorrectRequest) {
+    return this.correctHin.run(number, request);
   }
 
   @Route(routes.startPart)

@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
 import { AssignHin } from './assign-hin.js';
+import { CorrectHin } from './correct-hin.js';
 import { HullsController } from './hulls.controller.js';
 import { JoinPart } from './join-part.js';
 import { ListHulls } from './list-hulls.query.js';
@@ -12,6 +13,6 @@ import { UseInJoint } from './use-in-joint.js';
 /** Hulls with their numbers, and the parts they are joined of. */
 @Module({
   controllers: [HullsController],
-  providers: [StartHull, StartPart, ScrapPart, JoinPart, UseInJoint, AssignHin, ListHulls, ReadHull],
+  providers: [StartHull, StartPart, ScrapPart, JoinPart, UseInJoint, AssignHin, CorrectHin, ListHulls, ReadHull],
 })
 export class HullsModule {}

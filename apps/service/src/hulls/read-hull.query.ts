@@ -8,7 +8,7 @@ import { HULL_COLUMNS, HULL_TABLES } from './hull-columns.js';
 
 const READ = `
   select ${HULL_COLUMNS},
-    (select json_agg(json_build_object('kind', n.kind, 'number', n.as_printed, 'happenedAt', n.happened_at, 'reason', n.reason) order by n.recorded_at, n.id)
+    (select json_agg(json_build_object('kind', n.kind, 'number', n.as_printed, 'happenedAt', n.happened_at, 'reason', n.reason, 'authority', n.authority) order by n.recorded_at, n.id)
       from fact.hull_number n where n.hull_id = h.id) as numbers,
     (select json_agg(json_build_object('id', f.id, 'what', f.what, 'dealer', d.name, 'note', f.note, 'happenedAt', f.happened_at,
         'recordedAt', f.recorded_at, 'by', p.badge) order by f.happened_at, f.recorded_at, f.id)

@@ -29,6 +29,7 @@ export class StartHull {
         normalised,
         asPrinted: number,
         reason: null,
+        authority: null,
       });
       const part = request.partNumber ?? `${number}-H`;
       await assertPartNumberFree(fact, part);

@@ -30,6 +30,7 @@ export class RecordLifeFact {
           ? null
           : await findByCode(fact.tx, 'dealer', fact.author.plantId, request.dealer, '/dealer');
       await fact.insert(LifeFactEntity, { hullId, what: request.what, dealerId, note: request.note ?? null });
+      await openIfScrapped(fact, hullId, number, request.what);
       if (NEEDS_RELEASE.has(request.what)) await openIfUnreleased(fact, hullId, number, request.what);
       return { what: request.what, ...fact.found() };
     });
@@ -60,4 +61,16 @@ const openIfQuestioned = async (fact: Fact, hullId: string, number: string, what
   if (inTheWay.length === 0) return;
   const detail = `Hull ${number}: "${what}" while ${inTheWay.length} things stood in the way that came to light after its release.`;
   await fact.open({ rule: 'left-while-questioned', detail, aboutKind: 'hull', aboutId: hullId, partId: null });
+};
+
+/** Something happened to a hull after it was scrapped: one of the two is not as it was. Kept, and said. */
+const openIfScrapped = async (fact: Fact, hullId: string, number: string, what: string): Promise<void> => {
+  if (what === 'scrapped') return;
+  const scrapped = await fact.tx.query<unknown[]>(
+    `select from fact.life_fact f where f.hull_id = $1 and f.what = 'scrapped' and f.happened_at <= $2 and ${standing('f')}`,
+    [hullId, fact.happenedAt],
+  );
+  if (scrapped.length === 0) return;
+  const detail = `Hull ${number}: "${what}" after it was scrapped.`;
+  await fact.open({ rule: 'after-scrapping', detail, aboutKind: 'hull', aboutId: hullId, partId: null });
 };

@@ -7,7 +7,7 @@ import { supplierLotsOf, type SupplierLot } from '../platform/lots/supplier-lots
 import { NotThere } from '../platform/refusals.js';
 import { loadDefects, loadNonconformities, loadRepairs, loadTouchUps } from '../platform/views/faults.js';
 import { loadLayerRecords, loadParts, loadReadings, loadUsed, NOW, type PartRow } from '../platform/views/making.js';
-import { toDefectView } from '../platform/views/to-view.js';
+import { toDefectView, toReadingView } from '../platform/views/to-view.js';
 import { toLayerView, toRepairView, toTouchUpView, type Making } from './to-part-view.js';
 
 /** One part: its layers as scheduled and as made, with lots and readings; its defects, repairs and nonconformities. */
@@ -23,6 +23,7 @@ export class ReadPart {
     const repairs = await loadRepairs(tx, [id], NOW);
     const touchUps = await loadTouchUps(tx, [id], NOW);
     const places = [...records.map((row) => row.root), ...[...repairs, ...touchUps].map((row) => row.id)];
+    const joints = part.joint === null ? [] : [part.joint];
     const used = await loadUsed(tx, places, NOW);
     const making: Making = {
       used,
@@ -50,6 +51,7 @@ export class ReadPart {
       defects: (await loadDefects(tx, { parts: [id] }, NOW)).map(toDefectView),
       repairs: repairs.map((row) => toRepairView(row, making)),
       touchUps: touchUps.map((row) => toTouchUpView(row, making)),
+      jointReadings: (await loadReadings(tx, joints, NOW)).map(toReadingView),
       scrapped: await this.scrapped(id),
       nonconformities: nonconformities.map((row) => ({
         ...{ id: row.id, rule: row.rule, detail: row.detail, disposition: row.disposition, goOn: row.go_on },

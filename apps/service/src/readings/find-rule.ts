@@ -1,5 +1,5 @@
 import type { EntityManager } from 'typeorm';
-import type { Limits, RequiredReading } from '@hull-record/contracts';
+import type { Limits, ReadJoint, RequiredReading } from '@hull-record/contracts';
 import { standing } from '../platform/facts/standing.js';
 
 /** The limits a reading is judged by, and where they come from; kept with the verdict for ever. */
@@ -19,10 +19,15 @@ const FIND = `
 /** Finds the limits for a kind of reading: those of the layer in the schedule version it was made by. */
 export const findRule = async (
   tx: EntityManager,
-  of: 'layer' | 'repair',
+  of: 'layer' | 'repair' | 'joint',
   id: string,
   what: string,
+  given?: Pick<ReadJoint, 'limits' | 'source'>,
 ): Promise<JudgingRule> => {
+  if (of === 'joint')
+    return given?.limits === undefined
+      ? { limits: null, text: 'No limit was named for this joint.' }
+      : { limits: given.limits, text: `${given.source ?? ''}. Each spot is judged by itself, unrounded.` };
   if (of === 'repair')
     return { limits: null, text: 'No limit is set for readings of a repair; the one who accepts it judges them.' };
   const [layer] = await tx.query<{ readings: RequiredReading[]; name: string; version: number; model: string }[]>(

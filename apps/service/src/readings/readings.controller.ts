@@ -1,5 +1,5 @@
 import { Body, Controller, Param } from '@nestjs/common';
-import { routes, type TakeReadings as Request } from '@hull-record/contracts';
+import { routes, type ReadJoint as JointRequest, type TakeReadings as Request } from '@hull-record/contracts';
 import { Route } from '../platform/http/route.js';
 import { TakeReadings } from './take-readings.js';
 
@@ -15,5 +15,10 @@ export class ReadingsController {
   @Route(routes.readRepair)
   ofRepair(@Param('repair') repair: string, @Body({ schema: routes.readRepair.body }) request: Request) {
     return this.takeReadings.run('repair', repair, request);
+  }
+
+  @Route(routes.readJoint)
+  ofJoint(@Param('joint') joint: string, @Body({ schema: routes.readJoint.body }) request: JointRequest) {
+    return this.takeReadings.run('joint', joint, request);
   }
 }

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { TakeReadings as Request } from '@hull-record/contracts';
+import type { ReadJoint, TakeReadings as Request } from '@hull-record/contracts';
 import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
@@ -24,17 +24,17 @@ export interface TakenReadings {
 export class TakeReadings {
   constructor(private readonly record: RecordFact) {}
 
-  run(of: 'layer' | 'repair', id: string, request: Request): Promise<Receipt<TakenReadings>> {
+  run(of: 'layer' | 'repair' | 'joint', id: string, request: Request | ReadJoint): Promise<Receipt<TakenReadings>> {
     return this.record.run(`readings of ${of}`, { ...request, of, about: id }, async (fact) => {
       type Row = { id: string; root: string; part_id: string };
-      const about = await findStanding<Row>(fact.tx, of === 'layer' ? 'layer_record' : 'repair', id);
+      const about = await findStanding<Row>(fact.tx, of === 'layer' ? 'layer_record' : of, id);
       await assertFits(fact, request, about.part_id);
       const { plantId } = fact.author;
       const equipmentId =
         request.equipment === undefined
           ? null
           : await findByCode(fact.tx, 'equipment', plantId, request.equipment, '/equipment');
-      const rule = await findRule(fact.tx, of, about.root, request.what);
+      const rule = await findRule(fact.tx, of, about.root, request.what, 'limits' in request ? request : undefined);
       const numbers = await numberSpots(fact, about.root, request);
       const judged = request.spots.map((spot) => judgeOne(spot, request.unit, rule));
       const ids = await fact.insertMany(

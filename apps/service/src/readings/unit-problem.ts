@@ -9,6 +9,7 @@ const DIMENSION: Readonly<Record<TakeReadings['what'], readonly string[]>> = {
   thickness: ['length'],
   catalyst: ['ratio'],
   'gel time': ['time'],
+  'bond gap': ['length'],
 };
 
 /** A unit that this kind of reading cannot have. */

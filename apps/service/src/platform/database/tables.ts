@@ -49,6 +49,8 @@ import { TouchUpLimitEntity } from '../../touch-ups/touch-up-limit.entity.js';
 import { TouchUpEntity } from '../../touch-ups/touch-up.entity.js';
 import { ReworkEntity } from '../../dispositions/rework.entity.js';
 import { GoOnEntity } from '../../go-ons/go-on.entity.js';
+import { FittedItemEntity, ItemRemovedEntity } from '../../fitted-items/fitted-item.entity.js';
+import { OwnerDetailEntity, OwnerEntity, OwnerErasedEntity } from '../../owners/owner.entity.js';
 import { TankEntity } from '../../tanks/tank.entity.js';
 
 /** Every table, named one by one: the one place of the platform that knows the features' tables. */
@@ -67,6 +69,7 @@ export const TABLES = [
     PartScrappedEntity,
   ],
   ...[GoOnEntity, ReworkEntity],
+  ...[FittedItemEntity, ItemRemovedEntity, OwnerEntity, OwnerErasedEntity, OwnerDetailEntity],
   ...[ModelEntity, ScheduleEntity, ScheduleLayerEntity, MoldEntity],
   ...[HullEntity, HullNumberEntity, PartEntity, JointEntity, LifeFactEntity],
   ...[LayerRecordEntity, UsedEntity, ReadingEntity, SignatureEntity],

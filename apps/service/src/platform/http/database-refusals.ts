@@ -13,6 +13,8 @@ const MEANINGS: Readonly<Record<string, () => Refusal>> = {
       '/enteredBy',
     ),
   rework_once: () => new Conflict('reworked-already', 'This rework is recorded already.'),
+  item_removed_once: () => new Conflict('removed-already', 'This item is taken off already.'),
+  owner_erased_once: () => new Conflict('erased-already', 'What was kept of this owner is erased already.'),
   device_code_once: () => new Conflict('code-taken', 'This device code is registered already.', '/code'),
   equipment_code_once: () => new Conflict('code-taken', 'This equipment code is registered already.', '/code'),
   dealer_code_once: () => new Conflict('code-taken', 'This dealer code is registered already.', '/code'),

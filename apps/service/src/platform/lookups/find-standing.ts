@@ -13,7 +13,9 @@ export type Named =
   | 'equipment_check'
   | 'hold'
   | 'touch_up'
-  | 'disposition';
+  | 'disposition'
+  | 'fitted_item'
+  | 'owner';
 
 const isUuid = (text: string): boolean => /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i.test(text);
 

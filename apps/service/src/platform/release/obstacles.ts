@@ -60,6 +60,7 @@ const READINGS_OUTSIDE = `
   from parts p
   join (select r.root, r.part_id, y.code as layer, y.position from fact.layer_record r
           join fact.schedule_layer y on y.id = r.schedule_layer_id where ${standing('r')}
+        union all select root, part_id, 'joint', 0 from fact.joint r where ${standing('r')}
         union all select root, part_id, null, 0 from fact.repair r where ${standing('r')}) o on o.part_id = p.id
   join fact.reading g on g.of_id = o.root and ${standing('g')}
   where ${isOpenReading('g')}`;

@@ -8,6 +8,7 @@ import { Guns0007 } from './0007-guns.js';
 import { Store0008 } from './0008-store.js';
 import { DefectsAtScale0009 } from './0009-defects-at-scale.js';
 import { Checks0010 } from './0010-checks.js';
+import { AssemblyAndLife0011 } from './0011-assembly-and-life.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -21,4 +22,5 @@ export const MIGRATIONS = [
   Store0008,
   DefectsAtScale0009,
   Checks0010,
+  AssemblyAndLife0011,
 ] as const;

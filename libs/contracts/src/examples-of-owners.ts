@@ -1,0 +1,20 @@
+import { told } from './example-parts.js';
+
+/** One request for each route about owners, fitted items and joints. All of it is invented. */
+export const EXAMPLES_OF_OWNERS = {
+  registerOwner: told({
+    what: 'first purchaser',
+    owner: { name: 'A. Example', address: '1 Quay Street, Calder Bay', email: 'owner@example.org' },
+  }),
+  eraseOwner: told({ reason: 'Asked for by letter.' }),
+  fitItem: told({ what: 'engine', serial: 'E-2231-07', customerSupplied: true }),
+  removeItem: told({ reason: 'Replaced under warranty.' }),
+  correctHin: told({
+    ...{ enteredBy: 'QUA-01', hin: 'TRZ01431E626', reason: 'The serial was struck twice.' },
+    authority: 'Letter of the authority, number and date as filed.',
+  }),
+  readJoint: told({
+    ...{ what: 'bond gap', unit: 'mm', limits: { max: 4, unit: 'mm' }, source: 'Assembly procedure AP-2' },
+    spots: [{ value: '3.2' }, { value: '3.8' }],
+  }),
+};
