@@ -103,7 +103,7 @@ describe('the example requests', () => {
 
   it('that name a HIN name one whose format is right', () => {
     const hins = JSON.stringify(EXAMPLES).match(/TRZ\w+/g) ?? [];
-    expect(hins).toHaveLength(2);
+    expect(hins).toHaveLength(3);
     for (const hin of hins) expect(decodeHin(hin)).toMatchObject({ valid: true });
   });
 });

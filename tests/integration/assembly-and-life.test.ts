@@ -57,10 +57,10 @@ describe('an item with a serial number', () => {
   const items = (query: string): Promise<FittedItemView[]> => shop.read(`/api/fitted-items?${query}`);
 
   it('is found by its number, now and ever; the same number on two hulls is warned of', async () => {
-    const fit = (number: string): Promise<{ readonly id: string; readonly result: unknown }> =>
+    const fitEngine = (number: string): Promise<{ readonly id: string; readonly result: unknown }> =>
       shop.receipt(`/api/hulls/${number}/fitted-items`, { what: 'engine', serial: 'E-77', customerSupplied: true });
-    const first = await fit('A1');
-    expect((await fit('A2')).result).toMatchObject({ warnings: [expect.stringContaining('hull A1')] });
+    const first = await fitEngine('A1');
+    expect((await fitEngine('A2')).result).toMatchObject({ warnings: [expect.stringContaining('hull A1')] });
     await shop.act(`/api/fitted-items/${first.id}/removals`, { reason: 'moved to the next hull' });
     expect((await items('serial=e-77')).map((item) => [item.hull, item.removedAt !== null])).toEqual([
       ['A1', true],

@@ -24,7 +24,7 @@ const refusal = (status: number, code: string, pointer: string) => ({
 describe('a hull', () => {
   it('begins with its hull molding in a mold', async () => {
     const { body } = await start('A-1');
-    expect(body.result).toEqual({ number: 'A-1', part: 'A-1-H', scheduleVersion: 1 });
+    expect(body.result).toMatchObject({ number: 'A-1', part: 'A-1-H', scheduleVersion: 1, warnings: [] });
     const found = await hull('A-1');
     expect(found).toMatchObject({ number: 'A-1', hin: null, model: 'TS86', now: { what: 'part started' } });
     expect(found.parts).toMatchObject([{ number: 'A-1-H', kind: 'hull molding', mold: 'M-86-1' }]);

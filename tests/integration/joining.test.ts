@@ -35,7 +35,7 @@ const reach = async (lot: string): Promise<Record<string, number | null>> => {
 
 describe('a part', () => {
   it('belongs to no hull until it is joined to one', async () => {
-    expect((await start('D-1')).body.result).toEqual({ number: 'D-1', scheduleVersion: 1 });
+    expect((await start('D-1')).body.result).toMatchObject({ number: 'D-1', scheduleVersion: 1, warnings: [] });
     expect((await shop.read<PartView>('/api/parts/D-1')).hull).toBeNull();
     await shop.layer('', 'D1', [{ lot: 'R-1', amount: kg(7) }], { part: 'D-1' });
     expect(await reach('R-1')).toEqual({ '': 7 });

@@ -6,6 +6,7 @@ import { STORE } from './write-samples-store.js';
 import { TOUCH_UPS } from './write-samples-touch-ups.js';
 import { CHECKS } from './write-samples-checks.js';
 import { OWNERS } from './write-samples-owners.js';
+import { MOLDS } from './write-samples-molds.js';
 import { MAKING } from './write-samples-making.js';
 
 const wholeHull = async (shop: Shop, n: string): Promise<void> => {
@@ -138,6 +139,7 @@ export const SAMPLES: Readonly<Record<string, MakeSample>> = {
   }),
   ...GUNS,
   ...STORE,
+  ...MOLDS,
   ...OWNERS,
   ...CHECKS,
   ...TOUCH_UPS,

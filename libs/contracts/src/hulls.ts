@@ -50,7 +50,13 @@ export type ReleaseHull = z.output<typeof ReleaseHull>;
 
 export const HullReceipt = receipt(
   'HullReceipt',
-  z.object({ number: z.string(), part: z.string(), scheduleVersion: z.number() }),
+  z.object({
+    number: z.string(),
+    part: z.string(),
+    scheduleVersion: z.number(),
+    nonconformities: z.array(Nonconformity),
+    warnings: z.array(z.string()),
+  }),
 );
 export type HullReceipt = z.output<typeof HullReceipt>;
 export const HinReceipt = receipt(

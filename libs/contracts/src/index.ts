@@ -15,6 +15,7 @@ export * from './checks.js';
 export * from './owners.js';
 export * from './parts.js';
 export * from './store.js';
+export * from './molds.js';
 export * from './corrections.js';
 export * from './trace.js';
 export * from './problem.js';

@@ -94,6 +94,11 @@ export type ScheduleLayer = z.output<typeof ScheduleLayer>;
 export const PublishSchedule = Envelope.extend({
   partKind: PartKind,
   version: z.number().int().positive(),
+  process: z
+    .enum(['hand lay-up', 'spray-up'], {
+      error: 'must be hand lay-up or spray-up: infusion and other closed-mold processes are out of scope',
+    })
+    .default('hand lay-up'),
   layers: z.array(ScheduleLayer).min(1).max(60),
 }).meta({ id: 'PublishSchedule' });
 export type PublishSchedule = z.output<typeof PublishSchedule>;
@@ -112,6 +117,7 @@ export const ScheduleView = z
     model: z.string(),
     partKind: z.string(),
     version: z.number(),
+    process: z.string(),
     layers: z.array(ScheduleLayer),
   })
   .meta({ id: 'ScheduleView' });

@@ -68,7 +68,15 @@ export type RecordUse = z.output<typeof RecordUse>;
 export const SignHoldPoint = Envelope.meta({ id: 'SignHoldPoint' });
 export type SignHoldPoint = z.output<typeof SignHoldPoint>;
 
-export const PartReceipt = receipt('PartReceipt', z.object({ number: z.string(), scheduleVersion: z.number() }));
+export const PartReceipt = receipt(
+  'PartReceipt',
+  z.object({
+    number: z.string(),
+    scheduleVersion: z.number(),
+    nonconformities: z.array(Nonconformity),
+    warnings: z.array(z.string()),
+  }),
+);
 export type PartReceipt = z.output<typeof PartReceipt>;
 export const MadeReceipt = receipt(
   'MadeReceipt',

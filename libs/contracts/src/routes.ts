@@ -7,6 +7,7 @@ import { stockRoutes } from './stock-routes.js';
 import { touchUpRoutes } from './touch-up-routes.js';
 import { checkRoutes } from './check-routes.js';
 import { ownerRoutes } from './owner-routes.js';
+import { moldRoutes } from './mold-routes.js';
 import { storeRoutes } from './store-routes.js';
 
 export type { Route } from './route.js';
@@ -22,5 +23,6 @@ export const routes = {
   ...touchUpRoutes,
   ...checkRoutes,
   ...ownerRoutes,
+  ...moldRoutes,
   ...askingRoutes,
 } as const;

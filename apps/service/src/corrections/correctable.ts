@@ -15,6 +15,7 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
   acceptance: null,
   disposition: null,
   joint: null,
+  mold_care: null,
   fitted_item: null,
   item_removed: null,
   owner: null,
@@ -48,6 +49,10 @@ export const GOES_WITH: Readonly<Record<string, readonly { readonly table: strin
     { table: 'used', column: 'into_id' },
     { table: 'reading', column: 'of_id' },
     { table: 'signature', column: 'layer_record_id' },
+    { table: 'nonconformity', column: 'about_id' },
+  ],
+  mold_care: [
+    { table: 'used', column: 'into_id' },
     { table: 'nonconformity', column: 'about_id' },
   ],
   touch_up: [

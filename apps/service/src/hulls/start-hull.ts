@@ -2,9 +2,10 @@ import { Injectable } from '@nestjs/common';
 import type { StartHull as Request } from '@hull-record/contracts';
 import { normaliseNumber } from '@hull-record/trade';
 import { Conflict, InvalidRequest } from '../platform/refusals.js';
-import type { Fact } from '../platform/facts/fact.js';
+import type { Fact, Found } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { LifeFactEntity } from '../platform/life/life-fact.entity.js';
+import { warnOfCare } from '../platform/molds/warn-of-care.js';
 import { findTooling } from './find-tooling.js';
 import { HullNumberEntity } from './hull-number.entity.js';
 import { HullEntity } from './hull.entity.js';
@@ -16,7 +17,7 @@ import { PartEntity } from './part.entity.js';
 export class StartHull {
   constructor(private readonly record: RecordFact) {}
 
-  run(request: Request): Promise<Receipt<{ number: string; part: string; scheduleVersion: number }>> {
+  run(request: Request): Promise<Receipt<{ number: string; part: string; scheduleVersion: number } & Found>> {
     const normalised = readNumber(request.number);
     return this.record.run('hull started', request, async (fact) => {
       const kind = 'hull molding';
@@ -37,7 +38,8 @@ export class StartHull {
       const partId = await fact.insert(PartEntity, { number: part, kind, modelId, moldId, scheduleId });
       await fact.insert(JointEntity, { hullId, partId, turn: 1, makers: [fact.author.personId] });
       await fact.insert(LifeFactEntity, { hullId, what: 'part started', dealerId: null, note: part });
-      return { number, part, scheduleVersion: tooling.version };
+      await warnOfCare(fact, moldId);
+      return { number, part, scheduleVersion: tooling.version, ...fact.found() };
     });
   }
 }

@@ -1,6 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import type { StartPart as Request } from '@hull-record/contracts';
+import type { Found } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { warnOfCare } from '../platform/molds/warn-of-care.js';
 import { findTooling } from './find-tooling.js';
 import { PartEntity } from './part.entity.js';
 
@@ -9,11 +11,12 @@ import { PartEntity } from './part.entity.js';
 export class StartPart {
   constructor(private readonly record: RecordFact) {}
 
-  run(request: Request): Promise<Receipt<{ number: string; scheduleVersion: number }>> {
+  run(request: Request): Promise<Receipt<{ number: string; scheduleVersion: number } & Found>> {
     return this.record.run('part started', request, async (fact) => {
       const { modelId, moldId, scheduleId, version } = await findTooling(fact, request);
       await fact.insert(PartEntity, { number: request.number, kind: request.kind, modelId, moldId, scheduleId });
-      return { number: request.number, scheduleVersion: version };
+      await warnOfCare(fact, moldId);
+      return { number: request.number, scheduleVersion: version, ...fact.found() };
     });
   }
 }

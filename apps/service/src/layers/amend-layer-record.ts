@@ -12,6 +12,7 @@ import { Conflict, InvalidRequest } from '../platform/refusals.js';
 import { brokenLayerRules } from './broken-layer-rules.js';
 import { climateColumns } from './climate-columns.js';
 import { findScheduleLayer, readScheduleLayer } from './find-schedule-layer.js';
+import { judgeOrder } from './judge-order.js';
 import { LayerRecordEntity } from './layer-record.entity.js';
 import { moveDraws } from './move-draws.js';
 import { moveNonconformities } from './move-nonconformities.js';
@@ -38,6 +39,8 @@ export class AmendLayerRecord {
       await moveDraws(fact, old, { startedAt, endedAt });
       await moveNonconformities(fact, old.root, partId);
       await openBroken(fact, newId);
+      await judgeOrder(fact, partId);
+      if (partId !== old.partId) await judgeOrder(fact, old.partId);
     });
   }
 }

@@ -48,8 +48,8 @@ export class AmendUsed {
 
 /** What using this lot there and then broke, and was not known to. */
 const openBroken = async (fact: Fact, lot: FoundLot, { intoKind, intoId }: Into): Promise<void> => {
-  const [place] = await fact.tx.query<[{ part_id: string }]>(PLACE, [intoId]);
-  const about = { aboutKind: intoKind, aboutId: intoId, partId: place.part_id };
+  const [place] = await fact.tx.query<{ part_id: string }[]>(PLACE, [intoId]);
+  const about = { aboutKind: intoKind, aboutId: intoId, partId: place?.part_id ?? null };
   await openNewlyBroken(fact, [...brokenLotRules(lot), ...(await foreignIn(fact, lot, intoId))], about);
 };
 

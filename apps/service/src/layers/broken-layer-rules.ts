@@ -16,10 +16,12 @@ interface Made {
 
 /** What the making of a layer broke: order, an unsigned hold point before it, climate limits, materials. */
 export const brokenLayerRules = async (tx: EntityManager, made: Made): Promise<readonly BrokenRule[]> => [
-  ...(await brokenOrder(tx, made)),
+  ...(await brokenOrder(tx, { ...made, startedAt: made.request.startedAt })),
   ...brokenClimate(made),
   ...(await foreignMaterials(tx, made.layer, made.lots)),
 ];
+
+type Begun = Pick<Made, 'partId' | 'layer'> & { readonly startedAt: string };
 
 interface Before {
   readonly code: string;
@@ -36,8 +38,12 @@ const BEFORE = `
   where y.schedule_id = (select schedule_id from fact.part where id = $1) and y.code = any($2) and y.code <> $3
   order by y.position`;
 
-const brokenOrder = async (tx: EntityManager, { partId, layer, request }: Made): Promise<readonly BrokenRule[]> => {
-  const before = await tx.query<Before[]>(BEFORE, [partId, layer.predecessors, layer.code, request.startedAt]);
+/** What a layer begun at a time broke of the order: a layer before it not made by then, or its hold point not signed. */
+export const brokenOrder = async (
+  tx: EntityManager,
+  { partId, layer, startedAt }: Begun,
+): Promise<readonly BrokenRule[]> => {
+  const before = await tx.query<Before[]>(BEFORE, [partId, layer.predecessors, layer.code, startedAt]);
   return before.flatMap(({ code, hold_point, made, signed }) => {
     if (!made)
       return [{ rule: 'layer-out-of-order', detail: `${layer.name} was begun before layer ${code} was made.` }];

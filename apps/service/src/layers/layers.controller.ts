@@ -2,11 +2,13 @@ import { Body, Controller, Param } from '@nestjs/common';
 import {
   routes,
   type RecordLayer as LayerRequest,
+  type RecordLayers as LayersRequest,
   type RecordUse as UseRequest,
   type SignHoldPoint as SignRequest,
 } from '@hull-record/contracts';
 import { Route } from '../platform/http/route.js';
 import { RecordLayer } from './record-layer.js';
+import { RecordLayers } from './record-layers.js';
 import { SignHoldPoint } from './sign-hold-point.js';
 import { UseInLayer } from './use-in-layer.js';
 
@@ -14,9 +16,15 @@ import { UseInLayer } from './use-in-layer.js';
 export class LayersController {
   constructor(
     private readonly recordLayer: RecordLayer,
+    private readonly recordLayers: RecordLayers,
     private readonly useInLayer: UseInLayer,
     private readonly signHoldPoint: SignHoldPoint,
   ) {}
+
+  @Route(routes.recordLayers)
+  several(@Body({ schema: routes.recordLayers.body }) request: LayersRequest) {
+    return this.recordLayers.run(request);
+  }
 
   @Route(routes.checkLayer)
   check(@Param('part') part: string, @Body({ schema: routes.checkLayer.body }) request: LayerRequest) {

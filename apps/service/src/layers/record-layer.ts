@@ -13,7 +13,11 @@ import { totalKg, writeUsed } from '../platform/used/write-used.js';
 import { brokenLayerRules } from './broken-layer-rules.js';
 import { climateColumns } from './climate-columns.js';
 import { findScheduleLayer } from './find-schedule-layer.js';
+import { judgeOrder } from './judge-order.js';
 import { LayerRecordEntity } from './layer-record.entity.js';
+
+/** A layer as it was made, whatever entry it came in. */
+export type LayerAsMade = Pick<Request, 'layer' | 'startedAt' | 'endedAt' | 'doneBy' | 'climate' | 'used' | 'note'>;
 
 export interface MadeResult extends Found {
   readonly kg: number;
@@ -33,7 +37,10 @@ export class RecordLayer {
   run(part: string, request: Request): Promise<Receipt<MadeResult>> {
     assertNotAhead(request.startedAt, '/startedAt');
     assertNotAhead(request.endedAt, '/endedAt');
-    return this.record.run('layer recorded', { ...request, part }, (fact) => this.decide(fact, part, request));
+    return this.record.run('layer recorded', { ...request, part }, async (fact) => {
+      const { layer: _layer, ...made } = await this.decide(fact, part, request);
+      return made;
+    });
   }
 
   /** Says what recording it would find wrong, and records nothing. */
@@ -41,7 +48,13 @@ export class RecordLayer {
     return this.rehearse.run(request, (fact) => this.decide(fact, part, request));
   }
 
-  private async decide(fact: Fact, part: string, request: Request): Promise<MadeResult> {
+  /** Keeps one layer; `from` begins the pointers of its fields, when it is one of several. */
+  async decide(
+    fact: Fact,
+    part: string,
+    request: LayerAsMade,
+    from = '',
+  ): Promise<MadeResult & { readonly layer: string }> {
     const partId = await findByCode(fact.tx, 'part', fact.author.plantId, part);
     const layer = await findScheduleLayer(fact.tx, partId, request.layer, '/layer');
     const makers = [...(await findPeople(fact.tx, request.doneBy, (i) => `/doneBy/${i}`))].sort();
@@ -55,7 +68,13 @@ export class RecordLayer {
       ...climateColumns(request.climate),
       note: request.note ?? null,
     });
-    const taken = await writeUsed(fact, { kind: 'layer', id, partId }, request.used, new Date(request.endedAt));
+    const taken = await writeUsed(
+      fact,
+      { kind: 'layer', id, partId },
+      request.used,
+      new Date(request.endedAt),
+      (i) => `${from}/used/${i}`,
+    );
     await openIfScrapped(fact, partId, {
       rule: 'work-on-scrapped-part',
       what: `${layer.name} was made`,
@@ -66,7 +85,8 @@ export class RecordLayer {
     for (const broken of await brokenLayerRules(fact.tx, { partId, layer, request, lots })) {
       await fact.open({ ...broken, aboutKind: 'layer', aboutId: id, partId });
     }
-    return { kg: totalKg(taken), ...fact.found() };
+    await judgeOrder(fact, partId);
+    return { layer: id, kg: totalKg(taken), ...fact.found() };
   }
 }
 

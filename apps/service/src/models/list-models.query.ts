@@ -12,7 +12,7 @@ const LAYERS = `
 
 const MODELS = `
   select m.root as id, m.code, m.name, m.skins, m.required_parts as "requiredParts",
-    coalesce((select json_agg(json_build_object('id', s.id, 'model', m.code, 'partKind', s.part_kind, 'version', s.version,
+    coalesce((select json_agg(json_build_object('id', s.id, 'model', m.code, 'partKind', s.part_kind, 'version', s.version, 'process', coalesce(s.process, 'hand lay-up'),
         'layers', (${LAYERS})) order by s.part_kind, s.version)
       from fact.schedule s where s.model_id = m.root and ${standing('s')}), '[]') as schedules
   from fact.model m where ${standing('m')} order by m.code`;

@@ -22,6 +22,7 @@ export class PublishSchedule {
         modelId,
         partKind: request.partKind,
         version: request.version,
+        process: request.process,
       });
       await fact.insertMany(
         ScheduleLayerEntity,

@@ -12,4 +12,8 @@ export class ScheduleEntity extends FactRow {
 
   @Column('integer')
   version!: number;
+
+  /** Open-mold hand lay-up, or spray-up with a chopper gun; null: from before it was asked, hand lay-up. */
+  @Column('text', { nullable: true })
+  process!: 'hand lay-up' | 'spray-up' | null;
 }

@@ -35,11 +35,14 @@ const MADE = `made as (
   from parts p join fact.layer_record r on r.part_id = p.id and ${standing('r')}
   join fact.schedule_layer y on y.id = r.schedule_layer_id)`;
 
-/** A signature is of one version of a record: a record that was corrected after it must be signed again. */
+/** A signature is of one version of a record, and of what was in it then: what comes after it must be signed again. */
 const UNSIGNED = `
-  select 'hold-point-unsigned', m.part, m.code, m.root, 'Hold point ' || m.hold_point || ' of ' || m.name || ' is not signed.', m.position
+  select 'hold-point-unsigned', m.part, m.code, m.root, 'Hold point ' || m.hold_point || ' of ' || m.name || case
+      when exists (select from fact.signature s where s.layer_record_id = m.id and ${standing('s')})
+      then ' was signed before more was used in it: sign it again.' else ' is not signed.' end, m.position
   from made m where m.hold_point is not null
-    and not exists (select from fact.signature s where s.layer_record_id = m.id and ${standing('s')})`;
+    and not exists (select from fact.signature s where s.layer_record_id = m.id and ${standing('s')}
+      and not exists (select from fact.used late where late.into_id = m.root and late.root = late.id and late.recorded_at > s.recorded_at and ${standing('late')}))`;
 
 const READINGS_MISSING = `
   select 'reading-missing', m.part, m.code, m.root,

@@ -9,7 +9,7 @@ export class UsedEntity extends DrawnRow {
   lotId!: string;
 
   @Column('text', { name: 'into_kind' })
-  intoKind!: PlaceKind;
+  intoKind!: PlaceKind | 'mold care';
 
   @Column('uuid', { name: 'into_id' })
   intoId!: string;

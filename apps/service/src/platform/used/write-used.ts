@@ -9,9 +9,10 @@ import { UsedEntity } from './used.entity.js';
 
 /** The layer, joint or repair that something is used in. */
 export interface UsedInto {
-  readonly kind: PlaceKind;
+  readonly kind: PlaceKind | 'mold care';
   readonly id: string;
-  readonly partId: string;
+  /** null: of no part, as the care of a mold. */
+  readonly partId: string | null;
 }
 
 /**

@@ -70,7 +70,8 @@ const LAYER_RECORDS = `
     sp.badge as signed_by, s.happened_at as signed_at, sj.identity as signature_identity
   from fact.layer_record r
   join fact.journal g on g.id = r.entry_id join fact.person e on e.id = g.person_id
-  left join fact.signature s on s.layer_record_id = r.id and ${standing('s', '$2')}
+  left join lateral (select s.* from fact.signature s where s.layer_record_id = r.id and ${standing('s', '$2')}
+    order by s.recorded_at desc, s.id limit 1) s on true
   left join fact.person sp on sp.id = s.signed_by
   left join fact.journal sj on sj.id = s.entry_id
   where r.part_id = any($1) and ${standing('r', '$2')} order by r.started_at, r.root`;

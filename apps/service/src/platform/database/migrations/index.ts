@@ -9,6 +9,7 @@ import { Store0008 } from './0008-store.js';
 import { DefectsAtScale0009 } from './0009-defects-at-scale.js';
 import { Checks0010 } from './0010-checks.js';
 import { AssemblyAndLife0011 } from './0011-assembly-and-life.js';
+import { Molds0012 } from './0012-molds.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -23,4 +24,5 @@ export const MIGRATIONS = [
   DefectsAtScale0009,
   Checks0010,
   AssemblyAndLife0011,
+  Molds0012,
 ] as const;
