@@ -36,7 +36,9 @@ export const compareSearch = async (
 ): Promise<void> => {
   const walked = walkHullsWith(lotId, facts, { floor: FLOOR / 2 });
   const cut = new Map(walkHullsWith(lotId, facts, { floor: CUT }).map((hull) => [hull.hull, hull]));
-  const found = new Map((await searchHulls(shop, lotId)).filter(({ hull }) => hull).map((hull) => [hull.hull, hull]));
+  const found = new Map(
+    (await searchHulls(shop, lotId)).filter(({ hull, possibly }) => hull && !possibly).map((hull) => [hull.hull, hull]),
+  );
   const used = kgPerHull(facts);
   for (const hull of walked) {
     const least = toNumber((cut.get(hull.hull) as HullWith).placeShareAboveFloor);

@@ -17,6 +17,9 @@ export interface Drawing {
   readonly pointer: string;
 }
 
+/** What is said of material from a tank that nobody recorded a fill of by then. */
+export const beforeAnyFill = (tank: string): string => `drawn from tank ${tank}, before any fill on record`;
+
 interface Tank {
   readonly id: string;
   readonly code: string;
@@ -50,7 +53,7 @@ export const drawFromTank = async (fact: Fact, tank: string, drawing: Drawing): 
   );
   const unidentified = {
     role: found.role,
-    looks: `drawn from tank ${found.code}, before any fill on record`,
+    looks: beforeAnyFill(found.code),
     likely: [],
   };
   return { lot: await makeUnidentified(fact, unidentified, known, at, pointer), drawn, amount: known };

@@ -1,10 +1,13 @@
 import type { Fact } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
-import { drawFromTank } from './draw.js';
+import { beforeAnyFill, drawFromTank } from './draw.js';
 import { followDraws } from './follow-draws.js';
 import { redraw } from './redraw.js';
 
-/** Heels of tank `$1`: inputs of a fill that are of a fill of the same tank, but not of the one before it in time. */
+/**
+ * Heels of tank `$1` that are not of the fill before in time: of another fill of the tank, or of nobody knows what while
+ * there was no fill before.
+ */
 const HEELS = `
   with fills as (
     select l.root, l.happened_at, lag(l.root) over (order by l.happened_at, l.fill_number) as before
@@ -13,7 +16,10 @@ const HEELS = `
   from fills f
   join fact.lot_input i on i.lot_id = f.root and i.tank_id is null and i.gun_id is null and ${standing('i')}
   join fact.lot heel on heel.id = i.input_id
-  where heel.tank_id = $1 and i.input_id is distinct from f.before order by f.happened_at`;
+  where i.input_id is distinct from f.before
+    and (heel.tank_id = $1 or (f.before is not null and heel.origin = 'unidentified' and heel.looks = (
+      select '${beforeAnyFill("' || t.code || '")}' from fact.tank t where t.id = $1)))
+  order by f.happened_at`;
 
 interface Heel {
   readonly id: string;
