@@ -9,15 +9,15 @@ export const PLANTED = {
     test: 'walk-the-job',
   },
   'what went into repairs is not followed': {
-    file: `${service}/platform/composition/refresh-places.ts`,
-    find: "'repair' from fact.repair p where root = any($1)",
-    replace: "'repair' from fact.repair p where false and root = any($1)",
+    file: `${service}/platform/places/places.ts`,
+    find: 'Object.entries(PLACE_TABLES) as [PlaceKind, string][];',
+    replace: "Object.entries(PLACE_TABLES).filter(([kind]) => kind !== 'repair') as [PlaceKind, string][];",
     test: 'walk-the-job',
   },
   'a tank stands for what is in it now, not for what was in it then': {
-    file: `${service}/platform/lots/find-lots.ts`,
-    find: 'l.tank_id = t.root and l.happened_at <= $3',
-    replace: 'l.tank_id = t.root and l.happened_at <= greatest($3, now())',
+    file: `${service}/platform/lots/in-tank.sql.ts`,
+    find: 'held.happened_at <= ${at}',
+    replace: 'held.happened_at <= greatest(${at}, now())',
     test: 'walk-the-job',
   },
   'a bucket is not followed to what it was mixed of': {
@@ -37,6 +37,24 @@ export const PLANTED = {
     find: '(count(*) filter (where hull_id <> all($1)))::int as others',
     replace: 'count(*)::int as others',
     test: 'walk-the-job',
+  },
+  'a hook-up entered late changes nothing that was sprayed': {
+    file: `${service}/guns/hook-up-gun.ts`,
+    find: 'await followDraws(fact,',
+    replace: "if (feed === 'glass') await followDraws(fact,",
+    test: 'random-weeks',
+  },
+  'a fill entered late leaves the heel after it as it was': {
+    file: `${service}/platform/lots/follow-tank.ts`,
+    find: 'where i.input_id is distinct from f.before',
+    replace: 'where false and i.input_id is distinct from f.before',
+    test: 'tanks',
+  },
+  'a drum that is rejected takes its lot with it': {
+    file: `${service}/platform/store/holds.sql.ts`,
+    find: 'said.container_id = ${container} and said.what in',
+    replace: 'said.container_id is not null and said.what in',
+    test: 'store',
   },
   'a correction stops at the lot it corrects': {
     file: `${service}/platform/composition/reach-of-corrections.ts`,

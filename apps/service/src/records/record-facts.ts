@@ -1,7 +1,8 @@
 import type { EntityManager } from 'typeorm';
-import { loadDefects, loadNonconformities, loadRepairs } from '../platform/views/faults.js';
+import { loadDefects, loadNonconformities, loadRepairs, loadTouchUps } from '../platform/views/faults.js';
 import { loadLayerRecords, loadParts, loadReadings, loadUsed } from '../platform/views/making.js';
 import { loadCorrections } from './load-corrections.js';
+import { loadScrapped } from './load-scrapped.js';
 import { loadHins, loadJoints, loadLife, type HullRow } from './load-hull.js';
 import { loadDispositions, loadHullNonconformities, loadLotsNotReleased, loadMaterials } from './load-judgements.js';
 import { loadMadeOf } from './load-made-of.js';
@@ -21,7 +22,8 @@ export const loadRecordFacts = async (tx: EntityManager, hull: HullRow, asOf: st
   const parts = await loadParts(tx, partIds, asOf);
   const layers = await loadLayerRecords(tx, partIds, asOf);
   const repairs = await loadRepairs(tx, partIds, asOf);
-  const places = [...layers.map((row) => row.root), ...[...repairs, ...joints].map((row) => row.id)];
+  const touchUps = await loadTouchUps(tx, partIds, asOf);
+  const places = [...layers.map((row) => row.root), ...[...repairs, ...touchUps, ...joints].map((row) => row.id)];
   const used = await loadUsed(tx, places, asOf);
   const madeOf = await loadMadeOf(
     tx,
@@ -34,8 +36,9 @@ export const loadRecordFacts = async (tx: EntityManager, hull: HullRow, asOf: st
   );
   const judged = await loadJudged(tx, { hullId: hull.id, partIds, places, lots: madeOf.lots }, asOf);
   return {
-    ...{ hull, joints, parts, layers, repairs, used, madeOf, ...judged },
+    ...{ hull, joints, parts, layers, repairs, touchUps, used, madeOf, ...judged },
     hins: await loadHins(tx, hull.id, asOf),
+    scrapped: await loadScrapped(tx, partIds, asOf),
     life: await loadLife(tx, hull.id, asOf),
     materials: await loadMaterials(tx, hull.id, codes, asOf),
     corrections: await loadCorrections(tx, drawn, asOf),

@@ -1,3 +1,4 @@
+import type { TouchedSpots } from '@hull-record/contracts';
 import type { DefectView, HullMapView, MarkState, RepairView, SeenFrom } from '@hull-record/paper';
 import type { DefectRow, RepairRow } from '../platform/views/faults.js';
 import type { PartRow } from '../platform/views/making.js';
@@ -73,9 +74,33 @@ export const wordRepairs = (facts: RecordFacts, part: PartRow, time: PlantTime):
       plies: row.plies.join(' + '),
       used: wordUsed(facts, row.id),
       readings: wordReadings(facts, row.id, time),
+      doneBy:
+        row.outside === null
+          ? row.done_by
+          : [`outside repair, at ${row.outside.at}, recorded from ${row.outside.toldBy}`],
+      acceptance:
+        [acceptanceOf(row, time), ...row.re_inspections.map((again) => wordAgain(again, time))]
+          .filter((said) => said !== null)
+          .join('; ') || null,
+    }));
+
+const wordAgain = ({ passed, by, at, note }: RepairRow['re_inspections'][number], time: PlantTime): string =>
+  `inspected again by ${by}, ${time.at(new Date(at))}: ${passed ? 'passed' : 'failed'}${note === null ? '' : `, ${note}`}`;
+
+/** Touch-ups stand with the repairs, each entry as one. */
+export const wordTouchUps = (facts: RecordFacts, part: PartRow, time: PlantTime): readonly RepairView[] =>
+  facts.touchUps
+    .filter((row) => row.part_id === part.id)
+    .map((row) => ({
+      ...{ mark: row.mark, defects: [], when: time.at(row.happened_at), geometry: '', plies: '', readings: [] },
+      procedure: `Touch-up: ${row.spots.map(wordSpots).join('; ')}`,
+      used: wordUsed(facts, row.id),
       doneBy: row.done_by,
       acceptance: acceptanceOf(row, time),
     }));
+
+const wordSpots = ({ zone, kind, count, largestMm }: TouchedSpots): string =>
+  `${count} × ${kind.replaceAll('-', ' ')}, ${zone}${largestMm === undefined ? '' : `, up to ${largestMm} mm`}`;
 
 const geometryOf = ({ taper_ratio, grind_out_mm: out }: RepairRow): string =>
   [
@@ -83,7 +108,9 @@ const geometryOf = ({ taper_ratio, grind_out_mm: out }: RepairRow): string =>
     ...(out ? [`ground out ${out.lengthMm} × ${out.widthMm} mm, ${out.depthMm} mm deep`] : []),
   ].join(', ');
 
-const acceptanceOf = (row: RepairRow, time: PlantTime): string | null => {
+type Accepted = Pick<RepairRow, 'accepted' | 'accepted_by' | 'accepted_at' | 'acceptance_note' | 'acceptance_identity'>;
+
+const acceptanceOf = (row: Accepted, time: PlantTime): string | null => {
   if (row.accepted === null || row.accepted_by === null || row.accepted_at === null) return null;
   const note = row.acceptance_note === null ? '' : `; ${row.acceptance_note}`;
   const judged = row.accepted ? 'accepted' : 'refused';

@@ -5,7 +5,7 @@ import { plantTime, type PlantTime } from './plant-time.js';
 import type { RecordFacts } from './record-facts.js';
 import { cautionsOf, sourcesOf } from './sources.js';
 import { wordCorrections } from './word-corrections.js';
-import { wordDefects, wordMap, wordRepairs } from './word-defects.js';
+import { wordDefects, wordMap, wordRepairs, wordTouchUps } from './word-defects.js';
 import { wordHin, wordJoints, wordLife } from './word-hull.js';
 import { wordNonconformities } from './word-judgements.js';
 import { wordLayers } from './word-layer.js';
@@ -36,15 +36,21 @@ const wordPart = (facts: RecordFacts, part: PartRow, time: PlantTime): PartView 
   kind: part.kind.charAt(0).toUpperCase() + part.kind.slice(1),
   mold: part.mold,
   schedule: `${part.model} ${part.kind}, version ${part.version}`,
-  joined: joinedOf(part, time),
+  joined: joinedOf(part, time, facts.scrapped.get(part.id)),
   layers: wordLayers(facts, part, time),
   defects: wordDefects(facts, part, time),
-  repairs: wordRepairs(facts, part, time),
+  repairs: [...wordRepairs(facts, part, time), ...wordTouchUps(facts, part, time)],
   nonconformities: wordNonconformities(facts, part.id, time),
   map: wordMap(facts, part),
 });
 
-const joinedOf = ({ kind, joined_at: at, joined_by: by }: PartRow, time: PlantTime): string | null => {
+const joinedOf = (
+  { kind, joined_at: at, joined_by: by }: PartRow,
+  time: PlantTime,
+  scrapped: string | undefined,
+): string | null => {
   if (at === null) return null;
-  return kind === 'hull molding' ? `the hull itself, started ${time.at(at)}` : `${time.at(at)}, by ${by.join(', ')}`;
+  const joined =
+    kind === 'hull molding' ? `the hull itself, started ${time.at(at)}` : `${time.at(at)}, by ${by.join(', ')}`;
+  return scrapped === undefined ? joined : `${joined}; SCRAPPED: ${scrapped}`;
 };

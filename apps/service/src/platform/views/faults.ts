@@ -143,16 +143,18 @@ export interface TouchUpRow {
   readonly accepted_by: string | null;
   readonly accepted_at: Date | null;
   readonly acceptance_note: string | null;
+  readonly acceptance_identity: string | null;
   readonly happened_at: Date;
 }
 
 const TOUCH_UPS = `
   select t.root as id, ${touchUpMark('t')} as mark, t.part_id, t.spots, t.note,
     array(select w.badge from fact.person w where w.id = any(t.makers) order by w.badge) as done_by,
-    a.accepted, aw.badge as accepted_by, a.happened_at as accepted_at, a.note as acceptance_note, t.happened_at
+    a.accepted, aw.badge as accepted_by, a.happened_at as accepted_at, a.note as acceptance_note, ae.identity as acceptance_identity, t.happened_at
   from fact.touch_up t
   left join fact.touch_up_acceptance a on a.touch_up_id = t.id and ${standing('a', '$2')}
   left join fact.person aw on aw.id = a.accepted_by
+  left join fact.journal ae on ae.id = a.entry_id
   where t.part_id = any($1) and ${standing('t', '$2')} order by t.part_id, t.number`;
 
 /** Touch-ups of parts, with the acceptance of each entry. */
