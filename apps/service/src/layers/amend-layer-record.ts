@@ -11,7 +11,7 @@ import { findByCode } from '../platform/lookups/find-by-code.js';
 import { Conflict, InvalidRequest } from '../platform/refusals.js';
 import { brokenLayerRules } from './broken-layer-rules.js';
 import { climateColumns } from './climate-columns.js';
-import { findScheduleLayer, readScheduleLayer } from './find-schedule-layer.js';
+import { findScheduleLayer, readScheduleLayer } from '../platform/layers/find-schedule-layer.js';
 import { judgeOrder } from './judge-order.js';
 import { LayerRecordEntity } from './layer-record.entity.js';
 import { moveDraws } from './move-draws.js';

@@ -16,8 +16,8 @@ import type { ResolvedTaken } from '../platform/lots/resolved-taken.js';
 import { kilogramsOf } from '../platform/lots/known-amount.js';
 import { NotThere } from '../platform/refusals.js';
 import { UsedEntity } from '../platform/used/used.entity.js';
-import { readScheduleLayer } from './find-schedule-layer.js';
-import { foreignMaterials } from './foreign-materials.js';
+import { readScheduleLayer } from '../platform/layers/find-schedule-layer.js';
+import { foreignMaterials } from '../platform/layers/foreign-materials.js';
 
 const PLACE = standingPlaces('p.root = $1');
 

@@ -3,8 +3,8 @@ import type { Climate, Limits, RecordLayer } from '@hull-record/contracts';
 import { judgeSpot } from '@hull-record/trade';
 import { standing } from '../platform/facts/standing.js';
 import type { BrokenRule } from '../platform/lots/break-of-lot-rules.js';
-import { foreignMaterials } from './foreign-materials.js';
-import type { FoundLayer } from './find-schedule-layer.js';
+import { foreignMaterials } from '../platform/layers/foreign-materials.js';
+import type { FoundLayer } from '../platform/layers/find-schedule-layer.js';
 
 interface Made {
   readonly partId: string;

@@ -4,7 +4,7 @@ import { openNewlyBroken } from '../platform/facts/open-newly-broken.js';
 import { standing } from '../platform/facts/standing.js';
 import { childId } from '../platform/ids.js';
 import { brokenOrder } from './broken-layer-rules.js';
-import { readScheduleLayer } from './find-schedule-layer.js';
+import { readScheduleLayer } from '../platform/layers/find-schedule-layer.js';
 
 interface Made {
   readonly root: string;

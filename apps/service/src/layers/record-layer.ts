@@ -12,7 +12,7 @@ import { Conflict } from '../platform/refusals.js';
 import { totalKg, writeUsed } from '../platform/used/write-used.js';
 import { brokenLayerRules } from './broken-layer-rules.js';
 import { climateColumns } from './climate-columns.js';
-import { findScheduleLayer } from './find-schedule-layer.js';
+import { findScheduleLayer } from '../platform/layers/find-schedule-layer.js';
 import { judgeOrder } from './judge-order.js';
 import { LayerRecordEntity } from './layer-record.entity.js';
 

@@ -3,8 +3,8 @@ import type { RecordUse as Request } from '@hull-record/contracts';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findStanding } from '../platform/lookups/find-standing.js';
 import { totalKg, writeUsed } from '../platform/used/write-used.js';
-import { foreignMaterials } from './foreign-materials.js';
-import { readScheduleLayer } from './find-schedule-layer.js';
+import { foreignMaterials } from '../platform/layers/foreign-materials.js';
+import { readScheduleLayer } from '../platform/layers/find-schedule-layer.js';
 import type { MadeResult } from './record-layer.js';
 
 /** Adds what was used to a layer that is recorded already. */

@@ -10,6 +10,7 @@ import { type Author, Fact } from './fact.js';
 import { JournalEntity } from './journal.entity.js';
 import { assertNotAhead } from './not-ahead.js';
 import { meetGate, type Gate } from './gate.js';
+import { judgeAgain } from '../used/judge-again.js';
 import { unkeptText } from './unkept-text.js';
 
 /** What a recorded fact answers with, now and at every retry. */
@@ -67,6 +68,7 @@ export class RecordFact {
       const fact = new Fact(tx, body.id, author, new Date(body.happenedAt), await databaseTime(tx));
       const result = await decide(fact);
       await this.composition.follow(fact);
+      await judgeAgain(fact);
       await writeEntry(fact, kind, body, journalled, result);
       return { id: fact.id, recordedAt: fact.recordedAt.toISOString(), replayed: false, result };
     });

@@ -1,8 +1,8 @@
 import type { EntityManager } from 'typeorm';
 import { resolveComposition } from '@hull-record/genealogy';
-import { loadUpstream } from '../platform/composition/load-upstream.js';
-import { standing } from '../platform/facts/standing.js';
-import type { BrokenRule } from '../platform/lots/break-of-lot-rules.js';
+import { loadUpstream } from '../composition/load-upstream.js';
+import { standing } from '../facts/standing.js';
+import type { BrokenRule } from '../lots/break-of-lot-rules.js';
 import type { FoundLayer } from './find-schedule-layer.js';
 
 /**

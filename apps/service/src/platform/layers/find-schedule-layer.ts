@@ -1,6 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import type { ScheduleLayer } from '@hull-record/contracts';
-import { NotThere } from '../platform/refusals.js';
+import { NotThere } from '../refusals.js';
 
 /** A layer of the schedule version that a part follows. */
 export interface FoundLayer {
