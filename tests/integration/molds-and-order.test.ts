@@ -159,3 +159,39 @@ describe('a schedule', () => {
     await shop.act('/api/models/TS86/schedules', { ...SCHEDULES[1], version: 2, process: 'spray-up' });
   });
 });
+
+describe('a part that is moved to another version', () => {
+  const part = (number: string): Promise<PartView> => shop.read(`/api/parts/${number}`);
+  const move = (fields: Fields): Promise<{ readonly status: number; readonly body: unknown }> =>
+    shop.post('/api/parts/MV-H/schedule', shop.envelope({ version: 2, reason: 'the core is changed', ...fields }));
+
+  it('keeps what is made, judged by what held then, and follows the new version from the layer named', async () => {
+    const layers = (SCHEDULES[0] as { layers: readonly Fields[] }).layers;
+    const changed = [
+      ...layers.slice(0, 2),
+      { ...layers[2], materials: [{ material: 'WAX' }] },
+      { code: 'L4', name: 'Core', materials: [{ material: 'PASTE' }] },
+    ];
+    await shop.act('/api/models/TS86/schedules', { partKind: 'hull molding', version: 2, layers: changed });
+    await shop.startHull('MV', { scheduleVersion: 1 });
+    await shop.layer('MV', 'L1', []);
+    const made = await move({ fromLayer: 'L1' });
+    expect([made.status, JSON.stringify(made.body)]).toEqual([409, expect.stringContaining('layer-made-already')]);
+    const unknown = await move({ fromLayer: 'L4' });
+    expect([unknown.status, JSON.stringify(unknown.body)]).toEqual([422, expect.stringContaining('/fromLayer')]);
+    expect((await move({ fromLayer: 'L3', enteredBy: 'LAM-1' })).status).toBe(403);
+    expect((await move({ fromLayer: 'L3' })).status).toBe(201);
+    expect((await part('MV-H')).layers.map(({ scheduled }) => scheduled.code)).toEqual(['L1', 'L2', 'L3', 'L4']);
+    expect(await part('MV-H')).toMatchObject({
+      scheduleVersion: 2,
+      layers: [{ record: { doneBy: ['LAM-1'] } }, {}, {}, {}],
+    });
+    const missing = (await shop.read<HullView>('/api/hulls/MV')).release.inTheWay.filter(
+      ({ rule }) => rule === 'layer-missing',
+    );
+    expect(missing.map(({ layer }) => layer)).toEqual(['L2', 'L3', 'L4']);
+    await shop.layer('MV', 'L3', [{ lot: 'VE', amount: kg(3) }]);
+    expect((await part('MV-H')).nonconformities.map(({ rule }) => rule)).toContain('material-not-in-schedule');
+    expect((await move({ fromLayer: 'L4' })).status).toBe(422);
+  });
+});

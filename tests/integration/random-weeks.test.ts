@@ -65,7 +65,8 @@ const live = async (acts: readonly Act[]): Promise<void> => {
     await compareWithModel(plant, model);
     await compareWithWalk(plant);
   } catch (error) {
-    throw new Error(`${model.story.join('\n')}\n${error instanceof Error ? error.message : String(error)}`);
+    const why = error instanceof Error ? error.message : String(error);
+    throw new Error(`${model.story.join('\n')}\n${why}`, { cause: error });
   }
 };
 

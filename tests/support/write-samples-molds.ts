@@ -1,3 +1,4 @@
+import { SCHEDULES } from './shop-stock.js';
 import { NOTE, received, used, type MakeSample } from './write-sample.js';
 
 /** A valid request for each write about molds and layers of several parts. */
@@ -6,6 +7,14 @@ export const MOLDS: Readonly<Record<string, MakeSample>> = {
     await shop.act('/api/molds', { code: n, model: 'TS86', partKind: 'deck' });
     const fields = { what: 'waxed', doneBy: ['LAM-1'], duePulls: 4, dueOn: '2026-08-01', ...(await used(shop, n)) };
     return { path: `/api/molds/${n}/care`, fields, other: NOTE };
+  },
+  moveToSchedule: async (shop, n) => {
+    await shop.startDeck(`${n}-D`);
+    const versions = await shop.read<{ schedules: { version: number }[] }[]>('/api/models');
+    const version = Math.max(...versions.flatMap(({ schedules }) => schedules.map((each) => each.version))) + 1;
+    await shop.act('/api/models/TS86/schedules', { ...SCHEDULES[1], version });
+    const fields = { version, fromLayer: 'D1', reason: 'changed' };
+    return { path: `/api/parts/${n}-D/schedule`, fields, other: { reason: 'another' } };
   },
   recordLayers: async (shop, n) => {
     for (const part of [`${n}-1`, `${n}-2`]) await shop.startDeck(part);

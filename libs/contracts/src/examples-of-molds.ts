@@ -6,6 +6,10 @@ export const EXAMPLES_OF_MOLDS = {
     ...{ what: 'waxed', doneBy: ['LAM-07'], duePulls: 4 },
     used: [taken({ lot: 'WAX-12' }, '0.2', 'kg')],
   }),
+  moveToSchedule: told({
+    ...{ enteredBy: 'QUA-01', version: 2, fromLayer: 'L3' },
+    reason: 'Skin coat is made; the core is changed from here on.',
+  }),
   recordLayers: told({
     parts: [
       { part: 'HATCH-21', weight: 1 },

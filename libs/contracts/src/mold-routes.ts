@@ -23,6 +23,13 @@ export const moldRoutes = {
     summary: 'Molds treated with a lot, and the parts molded on that surface.',
     response: z.array(molds.MoldTreated),
   }),
+  moveToSchedule: post({
+    path: '/api/parts/:part/schedule',
+    tag: 'parts',
+    summary: 'Move a part to another schedule version from a named layer on.',
+    body: molds.MoveToSchedule,
+    response: molds.MoveReceipt,
+  }),
   recordLayers: post({
     path: '/api/layers',
     tag: 'layers',

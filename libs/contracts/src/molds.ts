@@ -92,3 +92,14 @@ export const LayersReceipt = receipt(
   }),
 );
 export type LayersReceipt = z.output<typeof LayersReceipt>;
+
+/** Moves a part to another version of a schedule from a named layer on, which is not made yet. */
+export const MoveToSchedule = Envelope.extend({
+  version: z.number().int().positive(),
+  model: Code.optional().describe("another model's schedule; default: that of the part's own model"),
+  fromLayer: Code.describe('code of the first layer that is made by it; in both versions'),
+  reason: Text,
+}).meta({ id: 'MoveToSchedule' });
+export type MoveToSchedule = z.output<typeof MoveToSchedule>;
+export const MoveReceipt = receipt('MoveReceipt', z.object({ version: z.number(), fromLayer: z.string() }));
+export type MoveReceipt = z.output<typeof MoveReceipt>;

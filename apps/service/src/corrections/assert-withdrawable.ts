@@ -26,6 +26,13 @@ const RESTS: Readonly<Record<string, { readonly sql: string; readonly code: stri
     code: 'lot-is-made-of-this',
     remedy: 'The lot is made of nothing else: correct what this was, or withdraw the lot.',
   },
+  part_schedule: {
+    sql: `select from fact.part_schedule x
+      join fact.layer_record r on r.part_id = x.part_id and ${standing('r')}
+      join fact.schedule_layer y on y.id = r.schedule_layer_id and y.schedule_id = x.schedule_id where x.root = $1`,
+    code: 'layers-made-by-it',
+    remedy: 'Layers were made by the version the part was moved to: withdraw them first.',
+  },
   defect: {
     sql: `select from fact.repair_defect x join fact.repair r on r.root = x.repair_id and ${standing('r')} where x.defect_id = $1`,
     code: 'defect-is-repaired',

@@ -15,6 +15,7 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
   acceptance: null,
   disposition: null,
   joint: null,
+  part_schedule: null,
   mold_care: null,
   fitted_item: null,
   item_removed: null,

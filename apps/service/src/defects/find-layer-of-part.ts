@@ -1,3 +1,4 @@
+import { layersOf } from '../platform/layers/layers-of-part.sql.js';
 import type { EntityManager } from 'typeorm';
 import { NotThere } from '../platform/refusals.js';
 
@@ -13,7 +14,7 @@ export const findLayerOfPart = async (
   pointer = '/layer',
 ): Promise<string> => {
   const [found] = await tx.query<{ id: string }[]>(
-    'select y.id from fact.part p join fact.schedule_layer y on y.schedule_id = p.schedule_id where p.id = $1 and y.code = $2',
+    `select y.id from fact.part p cross join lateral ${layersOf('p')} y where p.id = $1 and y.code = $2`,
     [partId, code],
   );
   if (!found) throw new NotThere('layer', `${code} in the schedule of this part`, pointer);

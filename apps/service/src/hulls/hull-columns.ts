@@ -1,4 +1,5 @@
 import { standing } from '../platform/facts/standing.js';
+import { layersOf } from '../platform/layers/layers-of-part.sql.js';
 import { isOpenDefect } from '../platform/release/open.js';
 import { whereabouts } from '../platform/life/whereabouts.js';
 
@@ -18,7 +19,7 @@ export const HULL_COLUMNS = `
   h.id, ${HULL_NUMBER} as number, ${CURRENT_HIN} as hin, m.code as model, m.name as "modelName",
   h.happened_at as "startedAt",
   ${layers(`join fact.layer_record r on r.part_id = p.id and ${standing('r')}`)} as "layersMade",
-  ${layers('join fact.schedule_layer y on y.schedule_id = p.schedule_id')} as "layersScheduled",
+  ${layers(`cross join lateral ${layersOf('p')} y`)} as "layersScheduled",
   (select count(*)::int from fact.joint j join fact.defect d on d.part_id = j.part_id and ${standing('d')} and ${isOpenDefect('d')}
     where j.hull_id = h.id and ${standing('j')}) as "openDefects",
   ${whereabouts('h.id')} as now`;

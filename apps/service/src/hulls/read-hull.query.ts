@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import type { HullView, Obstacle } from '@hull-record/contracts';
 import { standing } from '../platform/facts/standing.js';
+import { layersOf, scheduleOf } from '../platform/layers/layers-of-part.sql.js';
 import { findHull } from '../platform/lookups/find-hull.js';
 import { obstaclesOf } from '../platform/release/obstacles.js';
 import { HULL_COLUMNS, HULL_TABLES } from './hull-columns.js';
@@ -17,9 +18,9 @@ const READ = `
     (select json_agg(json_build_object('number', p.number, 'kind', p.kind, 'mold', o.code, 'scheduleVersion', s.version,
         'joinedAt', j.happened_at, 'joint', j.root,
         'layersMade', (select count(*)::int from fact.layer_record r where r.part_id = p.id and ${standing('r')}),
-        'layersScheduled', (select count(*)::int from fact.schedule_layer y where y.schedule_id = p.schedule_id)) order by j.happened_at, p.number)
+        'layersScheduled', (select count(*)::int from ${layersOf('p')} y)) order by j.happened_at, p.number)
       from fact.joint j join fact.part p on p.id = j.part_id join fact.mold o on o.id = p.mold_id
-      join fact.schedule s on s.id = p.schedule_id where j.hull_id = h.id and ${standing('j')}) as parts,
+      join fact.schedule s on s.id = ${scheduleOf('p')} where j.hull_id = h.id and ${standing('j')}) as parts,
     (select max(f.happened_at) from fact.life_fact f where f.hull_id = h.id and f.what = 'released' and ${standing('f')}) as "releasedAt"
   from ${HULL_TABLES} where h.id = $1`;
 

@@ -4,6 +4,7 @@ import { judgeSpot } from '@hull-record/trade';
 import { standing } from '../platform/facts/standing.js';
 import type { BrokenRule } from '../platform/lots/break-of-lot-rules.js';
 import { foreignMaterials } from '../platform/layers/foreign-materials.js';
+import { layersOf } from '../platform/layers/layers-of-part.sql.js';
 import type { FoundLayer } from '../platform/layers/find-schedule-layer.js';
 
 interface Made {
@@ -33,9 +34,9 @@ interface Before {
 const BEFORE = `
   select y.code, y.hold_point, r.id is not null as made,
     exists (select from fact.signature s where s.layer_record_id = r.id and s.happened_at <= $4 and ${standing('s')}) as signed
-  from fact.schedule_layer y
+  from fact.part p cross join lateral ${layersOf('p')} y
   left join fact.layer_record r on r.part_id = $1 and r.schedule_layer_id = y.id and r.started_at <= $4 and ${standing('r')}
-  where y.schedule_id = (select schedule_id from fact.part where id = $1) and y.code = any($2) and y.code <> $3
+  where p.id = $1 and y.code = any($2) and y.code <> $3
   order by y.position`;
 
 /** What a layer begun at a time broke of the order: a layer before it not made by then, or its hold point not signed. */

@@ -2,12 +2,14 @@ import { Body, Controller, Param } from '@nestjs/common';
 import {
   routes,
   type RecordLayer as LayerRequest,
+  type MoveToSchedule as MoveRequest,
   type RecordLayers as LayersRequest,
   type RecordUse as UseRequest,
   type SignHoldPoint as SignRequest,
 } from '@hull-record/contracts';
 import { Route } from '../platform/http/route.js';
 import { RecordLayer } from './record-layer.js';
+import { MoveToSchedule } from './move-to-schedule.js';
 import { RecordLayers } from './record-layers.js';
 import { SignHoldPoint } from './sign-hold-point.js';
 import { UseInLayer } from './use-in-layer.js';
@@ -17,9 +19,15 @@ export class LayersController {
   constructor(
     private readonly recordLayer: RecordLayer,
     private readonly recordLayers: RecordLayers,
+    private readonly moveToSchedule: MoveToSchedule,
     private readonly useInLayer: UseInLayer,
     private readonly signHoldPoint: SignHoldPoint,
   ) {}
+
+  @Route(routes.moveToSchedule)
+  move(@Param('part') part: string, @Body({ schema: routes.moveToSchedule.body }) request: MoveRequest) {
+    return this.moveToSchedule.run(part, request);
+  }
 
   @Route(routes.recordLayers)
   several(@Body({ schema: routes.recordLayers.body }) request: LayersRequest) {

@@ -23,6 +23,7 @@ const OF_PARTS = [
   'select x.id, x.root, x.root, x.recorded_at, null from fact.repair x where x.part_id = any($3)',
   'select x.id, x.root, x.root, x.recorded_at, null from fact.touch_up x where x.part_id = any($3)',
   'select x.id, x.root, null, x.recorded_at, null from fact.part_scrapped x where x.part_id = any($3)',
+  'select x.id, x.root, null, x.recorded_at, null from fact.part_schedule x where x.part_id = any($3)',
   `select x.id, x.root, v.root, x.recorded_at, null from fact.touch_up_acceptance x join versions v on v.id = x.touch_up_id`,
   `select x.id, x.root, v.root, x.recorded_at, null from fact.re_inspection x join versions v on v.id = x.repair_id`,
   'select x.id, x.root, null, x.recorded_at, null from fact.defect x where x.part_id = any($3)',

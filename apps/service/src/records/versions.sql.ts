@@ -110,6 +110,13 @@ const DESCRIBED: Readonly<Record<string, Described>> = {
     subject: `'Re-inspection of ' || ${versionOf('repair', 'x.repair_id')}`,
     values: [['judged', 'text', `case when x.passed then 'passed' else 'failed' end`]],
   },
+  part_schedule: {
+    subject: `'Schedule of ' || ${partNumber('x.part_id')}`,
+    values: [
+      ['from layer', 'text', 'x.from_layer'],
+      ['reason', 'text', 'x.reason'],
+    ],
+  },
   part_scrapped: {
     subject: `'Scrapping of ' || ${partNumber('x.part_id')}`,
     values: [['reason', 'text', 'x.reason']],

@@ -51,6 +51,7 @@ import { ReworkEntity } from '../../dispositions/rework.entity.js';
 import { GoOnEntity } from '../../go-ons/go-on.entity.js';
 import { FittedItemEntity, ItemRemovedEntity } from '../../fitted-items/fitted-item.entity.js';
 import { OwnerDetailEntity, OwnerEntity, OwnerErasedEntity } from '../../owners/owner.entity.js';
+import { PartScheduleEntity } from '../../layers/part-schedule.entity.js';
 import { MoldCareEntity } from '../../molds/mold-care.entity.js';
 import { TankEntity } from '../../tanks/tank.entity.js';
 
@@ -71,7 +72,7 @@ export const TABLES = [
   ],
   ...[GoOnEntity, ReworkEntity],
   ...[FittedItemEntity, ItemRemovedEntity, OwnerEntity, OwnerErasedEntity, OwnerDetailEntity],
-  MoldCareEntity,
+  ...[MoldCareEntity, PartScheduleEntity],
   ...[ModelEntity, ScheduleEntity, ScheduleLayerEntity, MoldEntity],
   ...[HullEntity, HullNumberEntity, PartEntity, JointEntity, LifeFactEntity],
   ...[LayerRecordEntity, UsedEntity, ReadingEntity, SignatureEntity],

@@ -58,6 +58,8 @@ const MEANINGS: Readonly<Record<string, () => Refusal>> = {
   touch_up_acceptance_once: () => new Conflict('judged-already', 'These touch-ups are accepted or refused already.'),
   re_inspection_by_another_person: () =>
     new Conflict('inspector-is-maker', 'Who did the repair cannot inspect it: ask another person.', '/enteredBy'),
+  part_schedule_once: () =>
+    new Conflict('part-moved-already', 'This part was moved already: withdraw that move, and move it anew.'),
   part_scrapped_once: () => new Conflict('scrapped-already', 'This part is scrapped already.'),
   repair_defect_once: () => new Unprocessable('defect-twice', 'The same defect is named twice.', '/defects'),
   correction_once: () =>

@@ -1,5 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import type { ScheduleLayer } from '@hull-record/contracts';
+import { layersOf } from './layers-of-part.sql.js';
 import { NotThere } from '../refusals.js';
 
 /** A layer of the schedule version that a part follows. */
@@ -26,7 +27,7 @@ export const findScheduleLayer = async (
 ): Promise<FoundLayer> => {
   const [found] = await tx.query<FoundLayer[]>(
     `select y.id, y.code, y.name, y.materials, y.climate, y.predecessors, y.hold_point
-     from fact.part p join fact.schedule_layer y on y.schedule_id = p.schedule_id where p.id = $1 and y.code = $2`,
+     from fact.part p cross join lateral ${layersOf('p')} y where p.id = $1 and y.code = $2`,
     [partId, code],
   );
   if (!found) throw new NotThere('layer', `${code} in the schedule of this part`, pointer);

@@ -5,6 +5,7 @@ import { stateOrDefault } from '../lots/find-lots.js';
 import { standing } from '../facts/standing.js';
 import { isSuspect, suspectChecks } from '../equipment/suspect.sql.js';
 import { containerRejected, notLifted } from '../store/holds.sql.js';
+import { layersOf } from '../layers/layers-of-part.sql.js';
 import { asksOf } from './asks.sql.js';
 import { isOpenDefect, isOpenNonconformity, isOpenReading } from './open.js';
 
@@ -27,7 +28,7 @@ const PARTS_MISSING = `
 
 const LAYERS_MISSING = `
   select 'layer-missing', p.number, y.code, null::uuid, 'Layer ' || y.name || ' is not made.', y.position
-  from parts p join fact.schedule_layer y on y.schedule_id = p.schedule_id
+  from parts p cross join lateral ${layersOf('p')} y
   where not exists (select from fact.layer_record r where r.part_id = p.id and r.schedule_layer_id = y.id and ${standing('r')})`;
 
 const MADE = `made as (

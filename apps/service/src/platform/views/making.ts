@@ -3,6 +3,7 @@ import type { Climate, ScheduleLayer } from '@hull-record/contracts';
 import type { Place, Skin } from '@hull-record/trade';
 import { isSuspect } from '../equipment/suspect.sql.js';
 import { standing } from '../facts/standing.js';
+import { layersOf, scheduleOf } from '../layers/layers-of-part.sql.js';
 
 /** Anything later than every fact: what stands now. */
 export const NOW = 'infinity';
@@ -28,7 +29,7 @@ const LAYERS = `
   select json_agg(json_strip_nulls(json_build_object('id', y.id, 'code', y.code, 'name', y.name, 'zone', y.zone, 'plies', y.plies,
     'materials', y.materials, 'readings', y.readings, 'climate', y.climate, 'layUpWindow', y.lay_up_window,
     'predecessors', y.predecessors, 'holdPoint', y.hold_point)) order by y.position)
-  from fact.schedule_layer y where y.schedule_id = p.schedule_id`;
+  from ${layersOf('p', '$2')} y`;
 
 const PARTS = `
   select p.id, p.number, p.kind, m.code as model, m.name as model_name, o.code as mold, s.version, m.skins -> p.kind as skin,
@@ -38,7 +39,7 @@ const PARTS = `
   from fact.part p
   join fact.model m on m.id = p.model_id
   join fact.mold o on o.id = p.mold_id
-  join fact.schedule s on s.id = p.schedule_id
+  join fact.schedule s on s.id = ${scheduleOf('p', '$2')}
   left join fact.joint j on j.part_id = p.id and ${standing('j', '$2')}
   where p.id = any($1) and p.recorded_at <= $2 order by j.happened_at nulls last, p.number`;
 

@@ -10,6 +10,7 @@ import { DefectsAtScale0009 } from './0009-defects-at-scale.js';
 import { Checks0010 } from './0010-checks.js';
 import { AssemblyAndLife0011 } from './0011-assembly-and-life.js';
 import { Molds0012 } from './0012-molds.js';
+import { PartSchedule0013 } from './0013-part-schedule.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -25,4 +26,5 @@ export const MIGRATIONS = [
   Checks0010,
   AssemblyAndLife0011,
   Molds0012,
+  PartSchedule0013,
 ] as const;
