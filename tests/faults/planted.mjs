@@ -42,7 +42,7 @@ export const PLANTED = {
     file: `${service}/guns/hook-up-gun.ts`,
     find: 'await followDraws(fact,',
     replace: "if (feed === 'glass') await followDraws(fact,",
-    test: 'random-weeks',
+    test: 'guns',
   },
   'a fill entered late leaves the heel after it as it was': {
     file: `${service}/platform/lots/follow-tank.ts`,

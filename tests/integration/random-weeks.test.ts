@@ -13,7 +13,7 @@ import { Plant } from '../support/weeks/plant.js';
 
 /** How many weeks are lived; more by WEEKS=100. */
 const WEEKS = Number(process.env['WEEKS'] ?? 12);
-const ACTS = 40;
+const ACTS = 60;
 /** With SHRINK=1 a failing week is cut down to the acts that matter. */
 const SHRINKS = process.env['SHRINK'] !== undefined;
 
@@ -44,10 +44,14 @@ const compareWithModel = async (plant: Plant, model: PlantModel): Promise<void> 
 
 /** Every lot of the week is searched, and compared with an exact walk over the facts. */
 const compareWithWalk = async (plant: Plant): Promise<void> => {
-  const facts = await readFacts((sql) => service.asOwner(sql));
+  const all = await readFacts((sql) => service.asOwner(sql));
   const hulls = await service.asOwner<{ hull_id: string; as_printed: string }>(
-    "select hull_id, as_printed from fact.hull_number where kind = 'hull number'",
+    "select hull_id, as_printed from fact.hull_number where kind = 'hull number' and as_printed = $1",
+    [`${plant.name}-HULL`],
   );
+  const joins = all.joins.filter(({ hull }) => hulls.some(({ hull_id }) => hull_id === hull));
+  const uses = all.uses.filter(({ part }) => joins.some((join) => join.part === part));
+  const facts = { ...all, joins, uses };
   const numbers = new Map(hulls.map((hull) => [hull.hull_id, hull.as_printed]));
   const lots = await service.asOwner<{ root: string }>('select distinct root from fact.lot where code like $1', [
     `${plant.name}-%`,

@@ -11,7 +11,7 @@ export interface Act {
 
 const late = fc.oneof(
   { weight: 3, arbitrary: fc.constant(0) },
-  { weight: 2, arbitrary: fc.integer({ min: 1, max: 400 }) },
+  { weight: 2, arbitrary: fc.integer({ min: 1, max: 90 }) },
 );
 const kilograms = fc.integer({ min: 1, max: 200 });
 const nth = fc.nat({ max: 1_000 });
@@ -48,21 +48,23 @@ const fill = fc.record({ late, amount: kilograms, heel: kilograms, empty: fc.boo
   },
 }));
 
-const hookUp = fc.record({ late, to: fc.constantFrom('lot', 'tank', 'nothing'), n: nth }).map((how): Act => ({
-  name: 'hook up',
-  run: async (plant, model) => {
-    const lot = pick(model.lots, how.n);
-    const to = how.to === 'tank' ? ({ tank: true } as const) : how.to === 'lot' && lot !== undefined ? { lot } : null;
-    const at = plant.at(how.late);
-    const named = to === null ? {} : 'lot' in to ? to : { tank: `${plant.name}-T` };
-    const id = await plant.record(`/api/guns/${plant.name}-G/hook-ups`, at, { feed: 'resin', ...named });
-    model.hookUps.push({ id, at, to });
-    model.story.push(`At ${time(at)} the gun was hooked up to ${JSON.stringify(named)}.`);
-  },
-}));
+const hookUp = fc
+  .record({ late, to: fc.constantFrom('lot', 'lot', 'tank', 'tank', 'nothing'), n: nth })
+  .map((how): Act => ({
+    name: 'hook up',
+    run: async (plant, model) => {
+      const lot = pick(model.lots, how.n);
+      const to = how.to === 'tank' ? ({ tank: true } as const) : how.to === 'lot' && lot !== undefined ? { lot } : null;
+      const at = plant.at(how.late);
+      const named = to === null ? {} : 'lot' in to ? to : { tank: `${plant.name}-T` };
+      const id = await plant.record(`/api/guns/${plant.name}-G/hook-ups`, at, { feed: 'resin', ...named });
+      model.hookUps.push({ id, at, to });
+      model.story.push(`At ${time(at)} the gun was hooked up to ${JSON.stringify(named)}.`);
+    },
+  }));
 
 const draw = fc
-  .record({ late, amount: kilograms, of: fc.constantFrom('lot', 'tank', 'gun'), n: nth })
+  .record({ late, amount: kilograms, of: fc.constantFrom('lot', 'tank', 'gun', 'gun'), n: nth })
   .map((how): Act => ({
     name: 'draw',
     run: async (plant, model) => {
@@ -158,8 +160,8 @@ export const week = (acts: number): fc.Arbitrary<readonly Act[]> =>
         fc.oneof(
           { weight: 1, arbitrary: receive },
           { weight: 3, arbitrary: fill },
-          { weight: 3, arbitrary: hookUp },
-          { weight: 6, arbitrary: draw },
+          { weight: 4, arbitrary: hookUp },
+          { weight: 9, arbitrary: draw },
           { weight: 1, arbitrary: lose },
           { weight: 1, arbitrary: count },
           { weight: 1, arbitrary: weighAgain },
@@ -167,7 +169,7 @@ export const week = (acts: number): fc.Arbitrary<readonly Act[]> =>
           { weight: 1, arbitrary: withdrawFill },
           { weight: 1, arbitrary: moveHookUp },
         ),
-        { minLength: 5, maxLength: acts },
+        { minLength: Math.ceil(acts / 2), maxLength: acts, size: 'max' },
       ),
     )
     .map(([first, rest]) => [first, ...rest]);
