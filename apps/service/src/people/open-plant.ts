@@ -5,6 +5,7 @@ import { now } from '../platform/clock.js';
 import { PlantEntity } from '../platform/facts/plant.entity.js';
 import { RecordFact } from '../platform/facts/record-fact.js';
 import { childId, sha256 } from '../platform/ids.js';
+import { ClientIdReused } from '../platform/refusals.js';
 import { DeviceEntity } from './device.entity.js';
 import { writePerson } from './register-person.js';
 
@@ -28,23 +29,29 @@ export class OpenPlant {
     const plantId = childId(id, 'plant');
     const first = { id, enteredBy: FIRST_BADGE, device: FIRST_DEVICE, happenedAt: now().toISOString() };
     const author = { plantId, personId: id, deviceId: childId(id, '2'), badge: FIRST_BADGE };
-    await this.record.run(
-      'plant opened',
-      first,
-      async (fact) => {
-        await fact.tx.insert(PlantEntity, { id: plantId, ...plant });
-        await writePerson(fact, { badge: FIRST_BADGE, name: 'First administrator', roles: ['administrator'] });
-        await fact.insert(DeviceEntity, {
-          id: author.deviceId,
-          code: FIRST_DEVICE,
-          description: 'Office desk',
-          ratedForClassifiedArea: false,
-        });
-        return { plant: plant.code };
-      },
-      { author },
-    );
-    return true;
+    try {
+      await this.record.run(
+        'plant opened',
+        first,
+        async (fact) => {
+          await fact.tx.insert(PlantEntity, { id: plantId, ...plant });
+          await writePerson(fact, { badge: FIRST_BADGE, name: 'First administrator', roles: ['administrator'] });
+          await fact.insert(DeviceEntity, {
+            id: author.deviceId,
+            code: FIRST_DEVICE,
+            description: 'Office desk',
+            ratedForClassifiedArea: false,
+          });
+          return { plant: plant.code };
+        },
+        { author },
+      );
+      return true;
+    } catch (error) {
+      // Another service opened it in between, at another millisecond.
+      if (error instanceof ClientIdReused) return false;
+      throw error;
+    }
   }
 }
 
