@@ -9,6 +9,8 @@ export type Dimension =
   | 'time'
   | 'pressure'
   | 'hardness'
+  | 'viscosity'
+  | 'colorDifference'
   | 'count'
   | 'ratio';
 
@@ -24,6 +26,10 @@ export interface Unit {
 const OUNCE_KG = 0.028349523125;
 const FT2_M2 = 0.09290304;
 const YD2_M2 = 0.83612736;
+
+// Pound-force per square inch: 0.45359237 kg x 9.80665 m/s2 / (0.0254 m)2. Inch of mercury: conventional, 25.4 x 133.322387415 Pa.
+const PSI_PA = (0.45359237 * 9.80665) / 0.0254 ** 2;
+const IN_HG_PA = 25.4 * 133.322387415;
 
 const TABLE = {
   m: { dimension: 'length', factor: 1 },
@@ -43,6 +49,7 @@ const TABLE = {
   L: { dimension: 'volume', factor: 1e-3 },
   mL: { dimension: 'volume', factor: 1e-6 },
   usgal: { dimension: 'volume', factor: 0.003785411784 },
+  usfloz: { dimension: 'volume', factor: 0.003785411784 / 128 },
   m3: { dimension: 'volume', factor: 1 },
   'g/m2': { dimension: 'arealMass', factor: 1e-3 },
   'kg/m2': { dimension: 'arealMass', factor: 1 },
@@ -59,6 +66,10 @@ const TABLE = {
   kPa: { dimension: 'pressure', factor: 1000 },
   bar: { dimension: 'pressure', factor: 100000 },
   mbar: { dimension: 'pressure', factor: 100 },
+  psi: { dimension: 'pressure', factor: PSI_PA },
+  inHg: { dimension: 'pressure', factor: IN_HG_PA },
+  'mPa.s': { dimension: 'viscosity', factor: 1e-3 },
+  dE: { dimension: 'colorDifference', factor: 1 },
   Barcol: { dimension: 'hardness', factor: 1 },
   pc: { dimension: 'count', factor: 1 },
   '%': { dimension: 'ratio', factor: 0.01 },
@@ -71,7 +82,7 @@ export type UnitCode = Extract<keyof typeof TABLE, string>;
 /**
  * Every unit the records know, with its exact factor to the SI base of its dimension.
  *
- * Bases: m, kg, m2, m3, kg/m2, K, s, Pa; Barcol, pieces and the fraction stand for themselves.
+ * Bases: m, kg, m2, m3, kg/m2, K, s, Pa, Pa s; Barcol, color difference, pieces and the fraction stand for themselves.
  * `oz` is the avoirdupois ounce of mass. Mat goes by oz/ft2 and cloth by oz/yd2, so a bare ounce is no areal mass.
  */
 export const UNITS: Readonly<Record<UnitCode, Unit>> = TABLE;
