@@ -9,10 +9,14 @@ import { kilogramsOf } from '../platform/lots/known-amount.js';
 import { InvalidRequest } from '../platform/refusals.js';
 import { followTank } from '../platform/lots/follow-tank.js';
 import { findMaterial } from './find-material.js';
+import { moveInputs } from './move-inputs.js';
 
 type SetLot = Extract<CorrectedValues, { kind: 'lot' }>;
 
-/** Sets what is known of a lot anew: supplier's number, material, dates. What was drawn from a tank follows its fills. */
+/**
+ * Sets what is known of a lot anew: supplier's number, material, dates. What went into a made lot went into it when it
+ * was made, and what was drawn from a tank follows its fills.
+ */
 @Injectable()
 export class AmendLot {
   constructor(amendments: Amendments) {
@@ -29,6 +33,7 @@ export class AmendLot {
         expiresOn: set.expiresOn,
         happenedAt,
       });
+      if (happenedAt) await moveInputs(fact, old, happenedAt);
       if (happenedAt && old.tankId !== null)
         await followTank(fact, old.tankId, `Lot ${old.code} was filled at another time.`);
     });

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Fact, WrittenRow } from '../facts/fact.js';
+import { assertNoCircle } from './assert-no-circle.js';
 import { composeTanks } from './compose-tanks.js';
 import { reachOfCorrections, type Reach } from './reach-of-corrections.js';
 import { refreshPlaces } from './refresh-places.js';
@@ -14,6 +15,7 @@ export class Composition {
   async follow(fact: Fact): Promise<void> {
     const as = fact.wrote('correction').length > 0 ? 'alone' : 'one of many';
     const reach = await this.reachOf(fact);
+    await assertNoCircle(fact.tx, reach.lots);
     const places = fact.wrote('used').map((row) => String(row.values['into_id']));
     await composeTanks(fact.tx, [...newTankLots(fact), ...reach.tankLots], fact.id);
     await refreshPlaces(fact.tx, [...places, ...reach.places], as);

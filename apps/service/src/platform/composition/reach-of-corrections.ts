@@ -5,6 +5,8 @@ import { PLACES_OF_VERSIONS } from '../places/places.js';
 
 /** What corrections reach: tank lots to compose anew, and places to work out anew. */
 export interface Reach {
+  /** Lots touched, and all made of them. */
+  readonly lots: readonly string[];
   readonly tankLots: readonly string[];
   readonly places: readonly string[];
 }
@@ -32,7 +34,7 @@ const USED_IN = `select distinct u.into_id as id from fact.used u where u.lot_id
 
 /** Finds everything that has to be worked out anew after these corrections were written. */
 export const reachOfCorrections = async (tx: EntityManager, corrections: readonly WrittenRow[]): Promise<Reach> => {
-  if (corrections.length === 0) return { tankLots: [], places: [] };
+  if (corrections.length === 0) return { lots: [], tankLots: [], places: [] };
   const touched = corrections
     .flatMap(({ values }) => [values['corrects'], values['replacement']])
     .filter((id) => id !== null);
@@ -47,5 +49,9 @@ export const reachOfCorrections = async (tx: EntityManager, corrections: readonl
       down.map((lot) => lot.id),
     )),
   ];
-  return { tankLots: down.filter((lot) => lot.tank).map((lot) => lot.id), places: [...new Set(places)] };
+  return {
+    lots: down.map((lot) => lot.id),
+    tankLots: down.filter((lot) => lot.tank).map((lot) => lot.id),
+    places: [...new Set(places)],
+  };
 };
