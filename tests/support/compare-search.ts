@@ -15,11 +15,11 @@ const CUT = 2e-9;
 const ROUNDING = 1e-9;
 
 /** Every page of the search from a lot to its hulls. */
-export const searchHulls = async (shop: Shop, lot: string, query = ''): Promise<ReachedHull[]> => {
+export const searchHulls = async (shop: Shop, lot: string, query = '', limit = 3): Promise<ReachedHull[]> => {
   const found: ReachedHull[] = [];
   let cursor = '';
   do {
-    const { body } = await shop.get(`/api/lots/${lot}/hulls?limit=3${query}${cursor}`);
+    const { body } = await shop.get(`/api/lots/${lot}/hulls?limit=${limit}${query}${cursor}`);
     const page = body as unknown as { items: ReachedHull[]; next: string | null };
     found.push(...page.items);
     cursor = page.next === null ? '' : `&cursor=${page.next}`;
@@ -33,11 +33,14 @@ export const compareSearch = async (
   lotId: string,
   facts: WalkFacts,
   numbers: ReadonlyMap<string, string>,
+  limit?: number,
 ): Promise<void> => {
   const walked = walkHullsWith(lotId, facts, { floor: FLOOR / 2 });
   const cut = new Map(walkHullsWith(lotId, facts, { floor: CUT }).map((hull) => [hull.hull, hull]));
   const found = new Map(
-    (await searchHulls(shop, lotId)).filter(({ hull, possibly }) => hull && !possibly).map((hull) => [hull.hull, hull]),
+    (await searchHulls(shop, lotId, '', limit))
+      .filter(({ hull, possibly }) => hull && !possibly)
+      .map((hull) => [hull.hull, hull]),
   );
   const used = kgPerHull(facts);
   for (const hull of walked) {

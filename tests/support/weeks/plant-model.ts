@@ -1,20 +1,32 @@
+import { Times } from './times.js';
+
 /** From what something is drawn. */
 export type Source = { readonly lot: string } | { readonly tank: true } | { readonly gun: true };
 
-export interface ModelFill {
+/** Roles of the invented materials. */
+export type Role = 'resin' | 'catalyst' | 'glass';
+
+export interface ModelLot {
   readonly code: string;
-  readonly id: string;
-  readonly at: number;
-  readonly heelKg: number | null;
-  readonly inputLot: string;
-  readonly inputKg: number;
+  /** Of a received lot; a made lot has the roles of what it is made of. */
+  readonly role?: Role;
+  /** Kilograms received; a made lot weighs what went into it. */
+  readonly kg?: number;
+  readonly kind: 'received' | 'bucket' | 'kit' | 'fill';
+  at: number;
+  /** Of a fill: what was measured in the tank before; null when it was empty. */
+  readonly heelKg?: number | null;
 }
 
+/** Something drawn into a place of a part, or into a lot that is made. */
 export interface ModelDraw {
   readonly root: string;
-  readonly at: number;
-  readonly from: Source;
+  readonly table: 'used' | 'lot_input';
+  at: number;
+  from: Source;
   kg: number;
+  /** Id of a place, or code of a made lot. */
+  into: string;
 }
 
 export interface ModelHookUp {
@@ -23,71 +35,77 @@ export interface ModelHookUp {
   readonly to: { readonly lot: string } | { readonly tank: true } | null;
 }
 
-interface Event {
+/** A layer, joint, repair or touch-up. */
+export interface ModelPlace {
+  readonly id: string;
+  readonly kind: 'layer' | 'joint' | 'repair' | 'touch-up';
+  readonly part: string;
+  /** Of a layer: its code. */
+  readonly layer?: string;
+  readonly startedAt: number;
+  readonly endedAt: number;
+}
+
+export interface ModelState {
+  readonly lot: string;
   readonly at: number;
-  readonly out: number;
-  /** What was counted then; what was drawn at the same instant goes before it. */
-  readonly counted?: number;
+  readonly state: string;
 }
 
 /**
- * A small plant in memory: received lots, one tank, one gun, one hull. It knows what happened when, not in which order
- * it was entered, and works everything out anew from that. Kilograms are whole, so that sums are exact.
+ * A small plant in memory: lots, one tank, one gun, parts and hulls. It keeps what is known now and nothing of the order
+ * in which it came to be known; everything else is worked out from that. Kilograms are whole, so that sums are exact.
  */
 export class PlantModel {
-  readonly received = new Map<string, number>();
-  fills: ModelFill[] = [];
-  hookUps: ModelHookUp[] = [];
+  lots: ModelLot[] = [];
   draws: ModelDraw[] = [];
-  readonly losses: { readonly lot: string; readonly at: number; readonly kg: number }[] = [];
-  readonly counts: { readonly lot: string; readonly at: number; readonly kg: number }[] = [];
+  hookUps: ModelHookUp[] = [];
+  places: ModelPlace[] = [];
+  losses: { readonly lot: string; readonly at: number; readonly kg: number }[] = [];
+  counts: { readonly lot: string; readonly at: number; readonly kg: number }[] = [];
+  states: ModelState[] = [];
+  /** Hull of each part that is in one. */
+  readonly hullOf = new Map<string, string>();
   /** The story so far, in sentences. */
   readonly story: string[] = [];
+  readonly times = new Times(this);
 
-  /** The fill that was in the tank at an instant. */
-  inTank(at: number): ModelFill | undefined {
-    return newest(this.fills, at);
+  /** @param hulls those begun, each with its hull molding in it */
+  constructor(hulls: readonly string[]) {
+    for (const hull of hulls) this.hullOf.set(`${hull}-H`, hull);
   }
 
-  /** The lot a draw is of; undefined when nobody can say. */
-  lotOf({ from, at }: Pick<ModelDraw, 'from' | 'at'>): string | undefined {
-    if ('lot' in from) return from.lot;
-    if ('tank' in from) return this.inTank(at)?.code;
-    const fed = newest(this.hookUps, at)?.to;
-    if (!fed) return undefined;
-    return 'lot' in fed ? fed.lot : this.inTank(at)?.code;
+  get fills(): readonly ModelLot[] {
+    return this.lots.filter(({ kind }) => kind === 'fill');
   }
 
-  /** Lots that something can be drawn of or counted, by name. */
-  get lots(): readonly string[] {
-    return [...this.received.keys()];
+  lot(code: string): ModelLot | undefined {
+    return this.lots.find((lot) => lot.code === code);
   }
 
-  /** Kilograms left of a lot by the book. */
-  left(lot: string): number {
-    const fill = this.fills.find(({ code }) => code === lot);
-    const amount = fill ? (fill.heelKg ?? 0) + fill.inputKg : (this.received.get(lot) ?? 0);
-    return this.events(lot, fill)
-      .sort((a, b) => a.at - b.at || Number(a.counted !== undefined) - Number(b.counted !== undefined))
-      .reduce((left, { out, counted }) => counted ?? left - out, amount);
+  /** Lots that can be named by those who draw at an instant: what had come or was made by then. A tank is named itself. */
+  lotsBy(at: number): readonly string[] {
+    return this.lots.filter((lot) => lot.kind !== 'fill' && lot.at <= at).map(({ code }) => code);
   }
 
-  private events(lot: string, fill: ModelFill | undefined): Event[] {
-    const next = fill && this.fills.filter(({ at }) => at > fill.at).sort((a, b) => a.at - b.at)[0];
-    return [
-      ...this.draws.filter((draw) => this.lotOf(draw) === lot).map(({ at, kg }) => ({ at, out: kg })),
-      ...this.fills.filter(({ inputLot }) => inputLot === lot).map(({ at, inputKg }) => ({ at, out: inputKg })),
-      ...this.losses.filter((loss) => loss.lot === lot).map(({ at, kg }) => ({ at, out: kg })),
-      ...this.counts.filter((count) => count.lot === lot).map(({ at, kg }) => ({ at, out: 0, counted: kg })),
-      ...(next
-        ? [
-            { at: next.at, out: next.heelKg ?? 0 },
-            { at: next.at, out: 0, counted: 0 },
-          ]
-        : []),
-    ];
+  /** Whether anything names a lot, so that it cannot be withdrawn. What was drawn from the tank names the tank. */
+  isNamed(code: string): boolean {
+    return this.draws.some(({ from }) => 'lot' in from && from.lot === code);
+  }
+
+  /** Forgets a lot that never was, with all that was said of it. */
+  forgetLot(code: string): void {
+    this.lots = this.lots.filter((lot) => lot.code !== code);
+    this.draws = this.draws.filter(({ into }) => into !== code);
+    this.losses = this.losses.filter(({ lot }) => lot !== code);
+    this.counts = this.counts.filter(({ lot }) => lot !== code);
+    this.states = this.states.filter(({ lot }) => lot !== code);
+  }
+
+  /** Forgets a place that never was, with what was used in it. */
+  forgetPlace(place: ModelPlace): void {
+    this.places = this.places.filter((each) => each !== place);
+    this.draws = this.draws.filter(({ into }) => into !== place.id);
+    if (place.kind === 'joint') this.hullOf.delete(place.part);
   }
 }
-
-const newest = <T extends { readonly at: number }>(all: readonly T[], at: number): T | undefined =>
-  all.filter((each) => each.at <= at).sort((a, b) => b.at - a.at)[0];
