@@ -68,6 +68,24 @@ export const PLANTED = {
     replace: 'where u.into_id = any($1)',
     test: 'corrections-against-walk',
   },
+  'a search reads each of its statements as of another instant': {
+    file: `${service}/platform/database/read-as-one.ts`,
+    find: "'REPEATABLE READ'",
+    replace: "'READ COMMITTED'",
+    test: 'races-of-searches',
+  },
+  'what a bucket is made of stays when the bucket was mixed': {
+    file: `${service}/lots/amend-lot.ts`,
+    find: 'if (happenedAt) await moveInputs(fact, old, happenedAt);',
+    replace: '',
+    test: 'made-of-itself',
+  },
+  'a bucket does not follow what its tank or gun turns out to have held': {
+    file: `${service}/platform/lots/follow-draws.ts`,
+    find: "for (const table of ['used', 'lot_input'] as const) {",
+    replace: "for (const table of ['used'] as const) {",
+    test: 'random-weeks',
+  },
   'the weakest basis on the way is forgotten': {
     file: 'libs/genealogy/src/mix-composition.ts',
     find: 'addend.weakness = Math.max(addend.weakness, weakness, portion.weakness ?? 0);',

@@ -16,7 +16,8 @@ export const askingRoutes = {
   streamLotHulls: get({
     path: '/api/lots/:lot/hulls.ndjson',
     tag: 'trace',
-    summary: 'The same, all of it, one JSON object a line.',
+    summary:
+      'The same, all of it, one JSON object a line. When the past was corrected while it was read, a last line with the field `corrected` says so: ask again.',
     query: trace.ReachQuery.omit({ limit: true, cursor: true }),
     produces: 'application/x-ndjson',
   }),

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
-import { DataSource } from 'typeorm';
+import { DataSource, type EntityManager } from 'typeorm';
+import { readAsOne } from '../platform/database/read-as-one.js';
 import type { HullView, Obstacle } from '@hull-record/contracts';
 import { standing } from '../platform/facts/standing.js';
 import { layersOf, scheduleOf } from '../platform/layers/layers-of-part.sql.js';
@@ -31,10 +32,14 @@ type Row = Omit<HullView, 'release'> & { readonly releasedAt: string | null };
 export class ReadHull {
   constructor(private readonly db: DataSource) {}
 
-  async run(number: string): Promise<HullView> {
-    const id = await findHull(this.db.manager, number);
-    const [row] = await this.db.query<[Row]>(READ, [id]);
-    const inTheWay: readonly Obstacle[] = await obstaclesOf(this.db.manager, id);
+  run(number: string): Promise<HullView> {
+    return readAsOne(this.db, (tx) => this.read(tx, number));
+  }
+
+  private async read(tx: EntityManager, number: string): Promise<HullView> {
+    const id = await findHull(tx, number);
+    const [row] = await tx.query<[Row]>(READ, [id]);
+    const inTheWay: readonly Obstacle[] = await obstaclesOf(tx, id);
     const { releasedAt, ...hull } = row;
     return {
       ...hull,

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
-import { DataSource } from 'typeorm';
+import { DataSource, type EntityManager } from 'typeorm';
+import { readAsOne } from '../platform/database/read-as-one.js';
 import type { LotView } from '@hull-record/contracts';
 import { resolveComposition } from '@hull-record/genealogy';
 import { loadUpstream } from '../platform/composition/load-upstream.js';
@@ -27,12 +28,19 @@ const READ = `
 export class ReadLot {
   constructor(private readonly db: DataSource) {}
 
-  async run(lot: string): Promise<LotView> {
-    const [found] = await this.db.query<LotView[]>(READ, [lot]);
+  run(lot: string): Promise<LotView> {
+    return readAsOne(this.db, (tx) => this.read(tx, lot));
+  }
+
+  private async read(tx: EntityManager, lot: string): Promise<LotView> {
+    const [found] = await tx.query<LotView[]>(READ, [lot]);
     if (!found) throw new NotThere('lot', lot);
-    const graph = await loadUpstream(this.db.manager, [found.id]);
+    const graph = await loadUpstream(tx, [found.id]);
     const portions = resolveComposition(found.id, graph);
-    const codes = await this.codesOf(portions.flatMap(({ source }) => source ?? []));
+    const codes = await codesOf(
+      tx,
+      portions.flatMap(({ source }) => source ?? []),
+    );
     const composition = portions.map(({ source, role, fraction }) => ({
       source: source === null ? null : (codes.get(source) ?? source),
       role,
@@ -40,12 +48,12 @@ export class ReadLot {
     }));
     return { ...found, composition };
   }
-
-  private async codesOf(ids: readonly string[]): Promise<ReadonlyMap<string, string>> {
-    const rows = await this.db.query<{ root: string; code: string }[]>(
-      `select l.root, l.code from fact.lot l where l.root = any($1) and ${standing('l')}`,
-      [ids],
-    );
-    return new Map(rows.map((row) => [row.root, row.code]));
-  }
 }
+
+const codesOf = async (tx: EntityManager, ids: readonly string[]): Promise<ReadonlyMap<string, string>> => {
+  const rows = await tx.query<{ root: string; code: string }[]>(
+    `select l.root, l.code from fact.lot l where l.root = any($1) and ${standing('l')}`,
+    [ids],
+  );
+  return new Map(rows.map((row) => [row.root, row.code]));
+};

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
-import { DataSource } from 'typeorm';
+import { DataSource, type EntityManager } from 'typeorm';
+import { readAsOne } from '../platform/database/read-as-one.js';
 import type { PartView } from '@hull-record/contracts';
 import { loadUpstream } from '../platform/composition/load-upstream.js';
 import { standing } from '../platform/facts/standing.js';
@@ -15,9 +16,12 @@ import { toLayerView, toRepairView, toTouchUpView, type Making } from './to-part
 export class ReadPart {
   constructor(private readonly db: DataSource) {}
 
-  async run(number: string): Promise<PartView> {
-    const id = await this.find(number);
-    const tx = this.db.manager;
+  run(number: string): Promise<PartView> {
+    return readAsOne(this.db, (tx) => this.read(tx, number));
+  }
+
+  private async read(tx: EntityManager, number: string): Promise<PartView> {
+    const id = await find(tx, number);
     const [part] = (await loadParts(tx, [id], NOW)) as [PartRow];
     const records = await loadLayerRecords(tx, [id], NOW);
     const repairs = await loadRepairs(tx, [id], NOW);
@@ -28,7 +32,10 @@ export class ReadPart {
     const making: Making = {
       used,
       readings: await loadReadings(tx, places, NOW),
-      supplierLots: await this.supplierLots(used.map((row) => row.lot_id)),
+      supplierLots: await supplierLots(
+        tx,
+        used.map((row) => row.lot_id),
+      ),
     };
     const nonconformities = await loadNonconformities(tx, [id], NOW);
     return {
@@ -52,33 +59,36 @@ export class ReadPart {
       repairs: repairs.map((row) => toRepairView(row, making)),
       touchUps: touchUps.map((row) => toTouchUpView(row, making)),
       jointReadings: (await loadReadings(tx, joints, NOW)).map(toReadingView),
-      scrapped: await this.scrapped(id),
+      scrapped: await scrapped(tx, id),
       nonconformities: nonconformities.map((row) => ({
         ...{ id: row.id, rule: row.rule, detail: row.detail, disposition: row.disposition, goOn: row.go_on },
         happenedAt: row.happened_at.toISOString(),
       })),
     };
   }
-
-  private async find(number: string): Promise<string> {
-    const [found] = await this.db.query<{ id: string }[]>(
-      `select p.id from fact.part p where (p.number = $1 or p.id::text = lower($1)) and ${standing('p')} order by p.recorded_at limit 1`,
-      [number],
-    );
-    if (!found) throw new NotThere('part', number);
-    return found.id;
-  }
-
-  private async scrapped(id: string): Promise<PartView['scrapped']> {
-    const [found] = await this.db.query<{ reason: string; at: Date }[]>(
-      `select s.reason, s.happened_at as at from fact.part_scrapped s where s.part_id = $1 and ${standing('s')}`,
-      [id],
-    );
-    return found ? { reason: found.reason, at: found.at.toISOString() } : null;
-  }
-
-  private async supplierLots(lots: readonly string[]): Promise<ReadonlyMap<string, readonly SupplierLot[]>> {
-    const graph = await loadUpstream(this.db.manager, [...new Set(lots)]);
-    return supplierLotsOf(this.db.manager, [...new Set(lots)], graph, NOW);
-  }
 }
+
+const find = async (tx: EntityManager, number: string): Promise<string> => {
+  const [found] = await tx.query<{ id: string }[]>(
+    `select p.id from fact.part p where (p.number = $1 or p.id::text = lower($1)) and ${standing('p')} order by p.recorded_at limit 1`,
+    [number],
+  );
+  if (!found) throw new NotThere('part', number);
+  return found.id;
+};
+
+const scrapped = async (tx: EntityManager, id: string): Promise<PartView['scrapped']> => {
+  const [found] = await tx.query<{ reason: string; at: Date }[]>(
+    `select s.reason, s.happened_at as at from fact.part_scrapped s where s.part_id = $1 and ${standing('s')}`,
+    [id],
+  );
+  return found ? { reason: found.reason, at: found.at.toISOString() } : null;
+};
+
+const supplierLots = async (
+  tx: EntityManager,
+  lots: readonly string[],
+): Promise<ReadonlyMap<string, readonly SupplierLot[]>> => {
+  const graph = await loadUpstream(tx, [...new Set(lots)]);
+  return supplierLotsOf(tx, [...new Set(lots)], graph, NOW);
+};

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Readable } from 'node:stream';
 import { DataSource, type EntityManager } from 'typeorm';
+import { readAsOne } from '../platform/database/read-as-one.js';
 import { drawBuildRecord } from '@hull-record/paper';
 import { findHull } from '../platform/lookups/find-hull.js';
 import { NotThere } from '../platform/refusals.js';
@@ -27,10 +28,7 @@ export class DrawBuildRecord {
 
   /** @throws NotThere when there is no such hull, or was none at that instant */
   async run(number: string, asOf?: string): Promise<BuildRecordPaper> {
-    const facts = await this.db.transaction('REPEATABLE READ', async (tx) => {
-      await tx.query('set transaction read only');
-      return load(tx, number, asOf);
-    });
+    const facts = await readAsOne(this.db, (tx) => load(tx, number, asOf));
     return { number: facts.hull.number, pdf: drawBuildRecord(wordRecord(facts), facts.newest) };
   }
 }

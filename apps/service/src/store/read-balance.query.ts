@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
-import { DataSource } from 'typeorm';
+import { DataSource, type EntityManager } from 'typeorm';
+import { readAsOne } from '../platform/database/read-as-one.js';
 import type { LotBalance } from '@hull-record/contracts';
 import { balanceOf, type BalanceEvent, type Basis } from '@hull-record/trade';
 import { standing } from '../platform/facts/standing.js';
@@ -39,11 +40,15 @@ interface Row {
 export class ReadBalance {
   constructor(private readonly db: DataSource) {}
 
-  async run(lot: string): Promise<LotBalance> {
+  run(lot: string): Promise<LotBalance> {
+    return readAsOne(this.db, (tx) => this.read(tx, lot));
+  }
+
+  private async read(tx: EntityManager, lot: string): Promise<LotBalance> {
     type Lot = { id: string; code: string; kg: number; basis: Basis; allowance: number | null };
-    const [found] = await this.db.query<Lot[]>(LOT, [lot]);
+    const [found] = await tx.query<Lot[]>(LOT, [lot]);
     if (!found) throw new NotThere('lot', lot);
-    const rows = await this.db.query<Row[]>(EVENTS, [found.id]);
+    const rows = await tx.query<Row[]>(EVENTS, [found.id]);
     const events = rows.map(
       ({ happened_at, basis, ...row }) => ({ ...row, at: happened_at.getTime(), basis }) as BalanceEvent,
     );

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
+import { readAsOne } from '../platform/database/read-as-one.js';
 import type { DefectSuspects as Answer } from '@hull-record/contracts';
 import { distanceOnSkin, type Place } from '@hull-record/trade';
 import { standing } from '../platform/facts/standing.js';
@@ -27,15 +28,18 @@ interface Defect {
 export class DefectSuspects {
   constructor(private readonly db: DataSource) {}
 
-  async run(id: string): Promise<Answer> {
-    const tx = this.db.manager;
+  run(id: string): Promise<Answer> {
+    return readAsOne(this.db, (tx) => this.read(tx, id));
+  }
+
+  private async read(tx: EntityManager, id: string): Promise<Answer> {
     const defect = await findStanding<Defect>(tx, 'defect', id);
     const about = await describeDefect(tx, defect);
     const layers = await layersAt(tx, defect);
     const repairs = await repairsNear(tx, defect);
     const found = await sourcesInPlaces(tx, { places: [...layers, ...repairs] });
     const paths = await Paths.of(tx, [...new Set(found.flatMap((row) => row.used))]);
-    const lots = await this.lotsOf(found, paths, about.hull_id);
+    const lots = await lotsOf(tx, found, paths, about.hull_id);
     return {
       defect: `D${defect.number}`,
       hull: about.hull,
@@ -45,34 +49,39 @@ export class DefectSuspects {
       lots,
     };
   }
-
-  private async lotsOf(found: readonly SourceInPlace[], paths: Paths, hullId: string | null): Promise<Answer['lots']> {
-    const ids = [...new Set(found.map((row) => row.source_id))];
-    const described = await describeLots(this.db.manager, ids);
-    const possibly = await possiblyAnyOf(this.db.manager, ids);
-    const others = await otherHullsWith(this.db.manager, ids, hullId);
-    const lots = ids.map((source) => {
-      const rows = found.filter((row) => row.source_id === source);
-      const [first] = rows as [SourceInPlace, ...SourceInPlace[]];
-      const otherHulls = others.get(source) ?? [];
-      const lot = described.get(source);
-      return {
-        ...{
-          lot: lot?.lot ?? source,
-          lotId: source,
-          supplierLot: lot?.supplierLot ?? null,
-          material: lot?.material ?? null,
-          role: first.role,
-        },
-        kg: rows.reduce((sum, row) => sum + row.kg, 0),
-        share: Math.max(...rows.map((row) => row.share)),
-        places: rows.map((row) => ({ place: row.label, kind: row.into_kind, paths: paths.from(row.used, source) })),
-        ...{ otherHulls, otherHullCount: otherHulls.length, possiblyAnyOf: possibly.get(source) ?? null },
-      };
-    });
-    return lots.sort((a, b) => b.share - a.share || (a.lot < b.lot ? -1 : 1));
-  }
 }
+
+const lotsOf = async (
+  tx: EntityManager,
+  found: readonly SourceInPlace[],
+  paths: Paths,
+  hullId: string | null,
+): Promise<Answer['lots']> => {
+  const ids = [...new Set(found.map((row) => row.source_id))];
+  const described = await describeLots(tx, ids);
+  const possibly = await possiblyAnyOf(tx, ids);
+  const others = await otherHullsWith(tx, ids, hullId);
+  const lots = ids.map((source) => {
+    const rows = found.filter((row) => row.source_id === source);
+    const [first] = rows as [SourceInPlace, ...SourceInPlace[]];
+    const otherHulls = others.get(source) ?? [];
+    const lot = described.get(source);
+    return {
+      ...{
+        lot: lot?.lot ?? source,
+        lotId: source,
+        supplierLot: lot?.supplierLot ?? null,
+        material: lot?.material ?? null,
+        role: first.role,
+      },
+      kg: rows.reduce((sum, row) => sum + row.kg, 0),
+      share: Math.max(...rows.map((row) => row.share)),
+      places: rows.map((row) => ({ place: row.label, kind: row.into_kind, paths: paths.from(row.used, source) })),
+      ...{ otherHulls, otherHullCount: otherHulls.length, possiblyAnyOf: possibly.get(source) ?? null },
+    };
+  });
+  return lots.sort((a, b) => b.share - a.share || (a.lot < b.lot ? -1 : 1));
+};
 
 const looksAt = (layer: string | null, repairs: number): string =>
   [

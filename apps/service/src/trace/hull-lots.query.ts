@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
-import { DataSource } from 'typeorm';
+import { DataSource, type EntityManager } from 'typeorm';
+import { readAsOne } from '../platform/database/read-as-one.js';
 import type { HullLots as Answer, LotInHull } from '@hull-record/contracts';
 import { weakestBasis, type Basis } from '@hull-record/trade';
 import { standing } from '../platform/facts/standing.js';
@@ -14,8 +15,11 @@ import { sourcesInPlaces, type SourceInPlace } from './sources-in-places.js';
 export class HullLots {
   constructor(private readonly db: DataSource) {}
 
-  async run(number: string): Promise<Answer> {
-    const tx = this.db.manager;
+  run(number: string): Promise<Answer> {
+    return readAsOne(this.db, (tx) => this.read(tx, number));
+  }
+
+  private async read(tx: EntityManager, number: string): Promise<Answer> {
     const hullId = await findHull(tx, number);
     const parts = await tx.query<{ part_id: string }[]>(
       `select j.part_id from fact.joint j where j.hull_id = $1 and ${standing('j')}`,

@@ -1,8 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import { Readable } from 'node:stream';
-import { DataSource } from 'typeorm';
+import { DataSource, type EntityManager } from 'typeorm';
 import type { ReachedHull, ReachPage, ReachQuery } from '@hull-record/contracts';
+import { readAsOne } from '../platform/database/read-as-one.js';
 import { readCursor, toPage } from '../platform/http/cursor.js';
+import { correctedSince, seenNow, type Seen } from '../platform/facts/corrected-since.js';
 import { findLot } from './find-lot.js';
 import { placesOfMadeLot, type ReachedPlace } from './places-of-made-lot.js';
 import { reachedHulls, REACH_GIVEN, REACH_OF_SOURCE } from './reach.sql.js';
@@ -19,40 +21,23 @@ export class LotHulls {
   constructor(private readonly db: DataSource) {}
 
   async page(lot: string, query: ReachQuery): Promise<ReachPage> {
-    const page = await this.pages(
-      await this.statement(lot, query),
-      query.limit,
-    )(readCursor(query.cursor, 1)[0] ?? null);
+    const after = readCursor(query.cursor, 1)[0] ?? null;
+    const page = await readAsOne(this.db, async (tx) => readPage(tx, await ask(tx, lot, query), after, query.limit));
     return { ...page, items: page.items.map(withoutKey) };
   }
 
   /**
-   * All of it, one JSON object a line. Read page by page: a client that is slow, or hangs up, holds no connection.
+   * All of it, one JSON object a line. Read page by page: a client that is slow, or hangs up, holds no connection. When
+   * the past was corrected between two pages a last line says so, since hulls before it are as they were and those after
+   * as they are.
    */
-  async stream(lot: string, query: Asked): Promise<Readable> {
-    const read = this.pages(await this.statement(lot, query), STREAMED_AT_ONCE);
-    const first = await read(null);
-    return Readable.from(lines(first, read));
-  }
-
-  private pages({ sql, parameters }: Statement, limit: number): ReadPage {
-    return async (after) => {
-      const rows = await this.db.query<Row[]>(sql, [
-        ...parameters.slice(0, 3),
-        after,
-        limit + 1,
-        ...parameters.slice(3),
-      ]);
-      return toPage(rows, limit, (row) => [row.key]);
-    };
-  }
-
-  private async statement(lot: string, query: Asked): Promise<Statement> {
-    const asked = await findLot(this.db.manager, lot);
-    const parameters = [asked.id, query.minShare, query.belowFloor === 'members only'];
-    if (asked.received) return { sql: reachedHulls(REACH_OF_SOURCE), parameters };
-    const places = await placesOfMadeLot(this.db.manager, asked.id);
-    return { sql: reachedHulls(REACH_GIVEN), parameters: [...parameters, ...columns(places)] };
+  async stream(lot: string, query: Asked, atOnce = STREAMED_AT_ONCE): Promise<Readable> {
+    const page = (after: Key): Promise<SeenPage> =>
+      readAsOne(this.db, async (tx) => ({
+        ...(await readPage(tx, await ask(tx, lot, query), after, atOnce)),
+        seen: await seenNow(tx),
+      }));
+    return Readable.from(lines(await page(null), page, (seen) => correctedSince(this.db.manager, seen)));
   }
 }
 
@@ -62,8 +47,27 @@ interface Statement {
   readonly parameters: readonly unknown[];
 }
 
-type Page = { readonly items: readonly Row[]; readonly next: string | null };
-type ReadPage = (after: string | number | null) => Promise<{ items: Row[]; next: string | null }>;
+type Key = string | number | null;
+type Page = { items: Row[]; next: string | null };
+type SeenPage = Page & { readonly seen: Seen };
+
+const ask = async (tx: EntityManager, lot: string, query: Asked): Promise<Statement> => {
+  const asked = await findLot(tx, lot);
+  const parameters = [asked.id, query.minShare, query.belowFloor === 'members only'];
+  if (asked.received) return { sql: reachedHulls(REACH_OF_SOURCE), parameters };
+  const places = await placesOfMadeLot(tx, asked.id);
+  return { sql: reachedHulls(REACH_GIVEN), parameters: [...parameters, ...columns(places)] };
+};
+
+const readPage = async (
+  tx: EntityManager,
+  { sql, parameters }: Statement,
+  after: Key,
+  limit: number,
+): Promise<Page> => {
+  const given = [...parameters.slice(0, 3), after, limit + 1, ...parameters.slice(3)];
+  return toPage(await tx.query<Row[]>(sql, given), limit, (row) => [row.key]);
+};
 
 const columns = (places: readonly ReachedPlace[]): unknown[][] => [
   places.map(({ placeId }) => placeId),
@@ -78,9 +82,16 @@ const columns = (places: readonly ReachedPlace[]): unknown[][] => [
 
 const withoutKey = ({ key: _key, ...hull }: Row): ReachedHull => hull;
 
-async function* lines(first: Page, read: ReadPage): AsyncGenerator<string> {
+const CORRECTED = { corrected: 'The past was corrected while this was read: ask again for all of it as it is now.' };
+
+async function* lines(
+  first: SeenPage,
+  read: (after: Key) => Promise<SeenPage>,
+  correctedSince: (seen: Seen) => Promise<boolean>,
+): AsyncGenerator<string> {
   for (let page = first; ; page = await read(page.items.at(-1)?.key ?? null)) {
     for (const row of page.items) yield `${JSON.stringify(withoutKey(row))}\n`;
-    if (page.next === null) return;
+    if (page.next === null) break;
   }
+  if (first.next !== null && (await correctedSince(first.seen))) yield `${JSON.stringify(CORRECTED)}\n`;
 }

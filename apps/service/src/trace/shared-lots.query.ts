@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
-import { DataSource } from 'typeorm';
+import { DataSource, type EntityManager } from 'typeorm';
+import { readAsOne } from '../platform/database/read-as-one.js';
 import type { AskSharedLots, SharedLot, SharedLotsPage } from '@hull-record/contracts';
 import { standing } from '../platform/facts/standing.js';
 import { readCursor, toPage } from '../platform/http/cursor.js';
@@ -43,21 +44,25 @@ const SHARED = `
 export class SharedLots {
   constructor(private readonly db: DataSource) {}
 
-  async run(ask: AskSharedLots): Promise<SharedLotsPage> {
-    const hulls = await findHulls(this.db.manager, ask.hulls);
+  run(ask: AskSharedLots): Promise<SharedLotsPage> {
+    return readAsOne(this.db, (tx) => this.read(tx, ask));
+  }
+
+  private async read(tx: EntityManager, ask: AskSharedLots): Promise<SharedLotsPage> {
+    const hulls = await findHulls(tx, ask.hulls);
     const missing = ask.hulls.flatMap((number, i) =>
       hulls.has(number) ? [] : [{ pointer: `/hulls/${i}`, detail: `There is no hull ${number}.` }],
     );
     if (missing.length > 0) throw new InvalidRequest(missing);
     const after = readCursor(ask.cursor, 5);
-    const rows = await this.db.query<Omit<SharedLot, 'possiblyAnyOf'>[]>(SHARED, [
+    const rows = await tx.query<Omit<SharedLot, 'possiblyAnyOf'>[]>(SHARED, [
       [...new Set(hulls.values())],
       ask.minShare,
       ...after,
       ask.limit + 1,
     ]);
     const possibly = await possiblyAnyOf(
-      this.db.manager,
+      tx,
       rows.map((row) => row.lotId),
     );
     const told = rows.map((row) => ({ ...row, possiblyAnyOf: possibly.get(row.lotId) ?? null }));
