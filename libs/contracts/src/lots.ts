@@ -71,7 +71,9 @@ export const LotReceipt = receipt(
 );
 export type LotReceipt = z.output<typeof LotReceipt>;
 
-export const LotStateReceipt = receipt('LotStateReceipt', z.object({ state: z.string() }));
+/** What was used meanwhile, when something is said late. */
+export const Meanwhile = z.array(Nonconformity).describe('what was used meanwhile');
+export const LotStateReceipt = receipt('LotStateReceipt', z.object({ state: z.string(), nonconformities: Meanwhile }));
 export type LotStateReceipt = z.output<typeof LotStateReceipt>;
 
 export const ListLotsQuery = PageQuery.extend({

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Amount, AmountView, Decimal, Unit } from './amount.js';
-import { Code, Day, Envelope, Instant, NewCode, Nonconformity, PageQuery, Text, page, receipt } from './envelope.js';
+import { Meanwhile } from './lots.js';
+import { Code, Day, Envelope, Instant, NewCode, PageQuery, Text, page, receipt } from './envelope.js';
 
 const Certificate = z.record(z.string().max(80), z.union([z.string().max(400), z.number()]));
 
@@ -34,7 +35,7 @@ export const TellContainer = Envelope.extend({
   })
   .meta({ id: 'TellContainer' });
 export type TellContainer = z.output<typeof TellContainer>;
-export const ContainerReceipt = receipt('ContainerReceipt', z.object({ what: z.string() }));
+export const ContainerReceipt = receipt('ContainerReceipt', z.object({ what: z.string(), nonconformities: Meanwhile }));
 export type ContainerReceipt = z.output<typeof ContainerReceipt>;
 
 /** Holds a lot, or one container of it, from `happenedAt` on. */
@@ -44,10 +45,7 @@ export const PlaceHold = Envelope.extend({
   container: Code.optional(),
 }).meta({ id: 'PlaceHold' });
 export type PlaceHold = z.output<typeof PlaceHold>;
-export const HoldReceipt = receipt(
-  'HoldReceipt',
-  z.object({ kind: z.string(), nonconformities: z.array(Nonconformity).describe('what was used meanwhile') }),
-);
+export const HoldReceipt = receipt('HoldReceipt', z.object({ kind: z.string(), nonconformities: Meanwhile }));
 export type HoldReceipt = z.output<typeof HoldReceipt>;
 
 export const LiftHold = Envelope.extend({ reason: Text }).meta({ id: 'LiftHold' });
@@ -89,7 +87,7 @@ export const RetestLot = Envelope.extend({ expiresOn: Day, certificate: Certific
   id: 'RetestLot',
 });
 export type RetestLot = z.output<typeof RetestLot>;
-export const RetestReceipt = receipt('RetestReceipt', z.object({ expiresOn: Day }));
+export const RetestReceipt = receipt('RetestReceipt', z.object({ expiresOn: Day, nonconformities: Meanwhile }));
 export type RetestReceipt = z.output<typeof RetestReceipt>;
 
 export const ContainerView = z

@@ -4,8 +4,16 @@ import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { assertRole } from '../platform/people/assert-role.js';
+import { Unprocessable } from '../platform/refusals.js';
 import { findStanding } from '../platform/lookups/find-standing.js';
 import { HoldLiftEntity } from './hold.entity.js';
+
+interface Held {
+  readonly id: string;
+  readonly root: string;
+  readonly kind: string;
+  readonly happened_at: Date;
+}
 
 /** Lifts a hold. A safety hold is lifted by quality alone. */
 @Injectable()
@@ -14,7 +22,13 @@ export class LiftHold {
 
   run(hold: string, request: Request): Promise<Receipt<{ lifted: true }>> {
     return this.record.run('hold lifted', { ...request, hold }, async (fact) => {
-      const found = await findStanding<{ id: string; root: string; kind: string }>(fact.tx, 'hold', hold);
+      const found = await findStanding<Held>(fact.tx, 'hold', hold);
+      if (fact.happenedAt < found.happened_at)
+        throw new Unprocessable(
+          'lift-before-hold',
+          `The hold is from ${found.happened_at.toISOString()} on: a lift cannot be before it. If it never should have been, withdraw it.`,
+          '/happenedAt',
+        );
       if (found.kind === 'safety') await assertRole(fact, ['quality'], 'lift a safety hold');
       await fact.insert(HoldLiftEntity, {
         holdId: found.root,

@@ -2,7 +2,6 @@ import { Injectable } from '@nestjs/common';
 import type { PlaceHold as Request } from '@hull-record/contracts';
 import type { OpenedNonconformity } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
-import { openUsedMeanwhile } from '../platform/store/open-used-meanwhile.js';
 import { findLotOrContainer } from './find-lot-or-container.js';
 import { HoldEntity } from './hold.entity.js';
 
@@ -24,15 +23,7 @@ export class PlaceHold {
       async (fact) => {
         const held = await findLotOrContainer(fact, lot, request.container);
         const { kind, reason } = request;
-        const of = { lotId: held.lot.id, containerId: held.containerId };
-        await fact.insert(HoldEntity, { ...of, kind, reason });
-        const what = request.container === undefined ? `Lot ${held.lot.code}` : `Container ${request.container}`;
-        await openUsedMeanwhile(
-          fact,
-          of,
-          kind === 'safety' ? 'lot-on-safety-hold' : 'lot-on-hold',
-          `${what} was on hold (${kind}: ${reason}) when it was used.`,
-        );
+        await fact.insert(HoldEntity, { lotId: held.lot.id, containerId: held.containerId, kind, reason });
         return { kind, nonconformities: fact.nonconformities };
       },
       { genealogy: 'alone' },

@@ -27,10 +27,10 @@ export const brokenLotRules = (lot: FoundLot): readonly BrokenRule[] => {
       rule: hold.startsWith('safety') ? 'lot-on-safety-hold' : 'lot-on-hold',
       detail: `Lot ${lot.code} was on hold (${hold}) when it was used.`,
     });
-  if (lot.containerRejected)
+  for (const container of lot.rejected)
     broken.push({
       rule: 'container-rejected',
-      detail: `The container of lot ${lot.code} had been rejected when it was used.`,
+      detail: `Container ${container} of lot ${lot.code} had been rejected when it was used.`,
     });
   if (lot.notYetThere) {
     broken.push({ rule: 'used-before-it-came', detail: `Lot ${lot.code} was used before it came or was made.` });

@@ -1,6 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { standing } from '../facts/standing.js';
-import { containerRejected, expiryAt, holdsOn } from '../store/holds.sql.js';
+import { expiryAt, holdsOn, rejectedOf } from '../store/holds.sql.js';
 import { uuidOrNull } from '../lookups/uuid-or-null.js';
 
 /** A lot as those who take from it need to know it. */
@@ -18,8 +18,8 @@ export interface FoundLot {
   readonly state: 'quarantined' | 'released' | 'held' | 'rejected';
   /** Holds in force when it is taken, each in words. */
   readonly holds: readonly string[];
-  /** Whether the container it is taken from had been rejected by itself. */
-  readonly containerRejected: boolean;
+  /** Containers that had been rejected by themselves, of those it is or may be taken from, each in words. */
+  readonly rejected: readonly string[];
   readonly densityKgPerL?: number;
   readonly arealMassKgPerM2?: number;
   readonly pieceMassKg?: number;
@@ -36,7 +36,7 @@ interface Row {
   readonly state: FoundLot['state'];
   readonly not_yet_there: boolean;
   readonly holds: string[];
-  readonly container_rejected: boolean;
+  readonly rejected: string[];
   readonly density: number | null;
   readonly areal_mass: number | null;
   readonly piece_mass: number | null;
@@ -55,7 +55,7 @@ const FIND = `
   select asked.text as asked, l.root as id, l.code, l.origin, l.tank_id, ${expiryAt('l', '$3::timestamptz')}::text as expires_on,
     ($3::timestamptz at time zone p.time_zone)::date::text as taken_on,
     ${stateOrDefault('l', '$3')} as state, l.happened_at > $3 as not_yet_there,
-    ${holdsOn('l.root', '$4::uuid', '$3')} as holds, $4::uuid is not null and ${containerRejected('$4::uuid', '$3')} as container_rejected,
+    ${holdsOn('l.root', '$4::uuid', '$3')} as holds, ${rejectedOf('l.root', '$4::uuid', '$3')} as rejected,
     m.density_kg_per_l as density, m.areal_mass_kg_per_m2 as areal_mass,
     case when l.origin = 'cut' then l.kg else m.piece_mass_kg end as piece_mass
   from unnest($2::text[]) asked(text)
@@ -76,7 +76,7 @@ const toLot = (row: Row): FoundLot => ({
   state: row.state,
   notYetThere: row.not_yet_there,
   holds: row.holds,
-  containerRejected: row.container_rejected,
+  rejected: row.rejected,
   ...(row.density === null ? {} : { densityKgPerL: row.density }),
   ...(row.areal_mass === null ? {} : { arealMassKgPerM2: row.areal_mass }),
   ...(row.piece_mass === null ? {} : { pieceMassKg: row.piece_mass }),

@@ -4,17 +4,23 @@ import { lotsInParts, PLACES_OF_PARTS } from '../composition/lots-in-parts.js';
 import { stateOrDefault } from '../lots/find-lots.js';
 import { standing } from '../facts/standing.js';
 import { isSuspect, suspectChecks } from '../equipment/suspect.sql.js';
-import { containerRejected, notLifted } from '../store/holds.sql.js';
+import { containerRejected, notLifted, perhapsDrawn } from '../store/holds.sql.js';
 import { layersOf } from '../layers/layers-of-part.sql.js';
 import { asksOf } from './asks.sql.js';
 import { isOpenDefect, isOpenNonconformity, isOpenReading } from './open.js';
 
-/** SQL: something in the hull's parts, or in the lots `$2` in them, was drawn from this container or from nobody knows which. */
-const drawnFrom = (lot: string, container: string): string => `(
+/** SQL: something in the hull's parts, or in the lots `$2` in them, was drawn of a lot, and of a container as said of `x`. */
+const drawn = (lot: string, container: string): string => `(
   exists (select from fact.used x join (${PLACES_OF_PARTS.replaceAll('$1', 'array(select id from parts)')}) place on place.place_id = x.into_id
-    where x.lot_id = ${lot} and (x.container_id is null or x.container_id = ${container}) and ${standing('x')})
+    where x.lot_id = ${lot} and x.container_id ${container} and ${standing('x')})
   or exists (select from fact.lot_input x where x.input_id = ${lot} and x.lot_id = any($2::uuid[])
-    and (x.container_id is null or x.container_id = ${container}) and ${standing('x')}))`;
+    and x.container_id ${container} and ${standing('x')}))`;
+
+/** SQL of one row for a container that was drawn from, or that may have been, with words for the latter. */
+const drawnFrom = (c: string): string => `
+  lateral (select case when from_it then '' else ' Which container was used is not known: name it on what was used.' end as perhaps
+    from (select ${drawn(`${c}.lot_id`, `= ${c}.root`)} as from_it) named
+    where from_it or (${perhapsDrawn(c)} and ${drawn(`${c}.lot_id`, 'is null')}))`;
 
 const PARTS = `parts as (
   select p.id, p.number, p.kind, p.schedule_id from fact.joint j join fact.part p on p.id = j.part_id
@@ -119,17 +125,18 @@ const LOTS_HELD = `
 
 /** A hold on one container stands in the way of what was drawn from it, or from nobody knows which. */
 const HOLDS = `
-  select 'lot-on-hold', null, null, h.root, 'Lot ' || l.code || coalesce(', container ' || c.label, '') || ' is on hold (' || h.kind || '): ' || h.reason || '.', 0
+  select 'lot-on-hold', null, null, h.root, 'Lot ' || l.code || coalesce(', container ' || c.label, '') || ' is on hold (' || h.kind || '): ' || h.reason || '.' || coalesce(d.perhaps, ''), 0
   from fact.hold h
   join fact.lot l on l.root = h.lot_id and ${standing('l')}
-  left join fact.container c on c.id = h.container_id
+  left join fact.container c on c.root = h.container_id and ${standing('c')}
+  left join ${drawnFrom('c')} d on true
   where h.lot_id = any($2::uuid[]) and ${standing('h')} and ${notLifted('h', "'infinity'")}
-    and (h.container_id is null or ${drawnFrom('h.lot_id', 'h.container_id')})`;
+    and (h.container_id is null or d.perhaps is not null)`;
 
 const CONTAINERS_REJECTED = `
-  select 'container-rejected', null, null, c.root, 'Container ' || c.label || ' of lot ' || l.code || ' is rejected.', 0
-  from fact.container c join fact.lot l on l.root = c.lot_id and ${standing('l')}
-  where c.lot_id = any($2::uuid[]) and ${standing('c')} and ${containerRejected('c.root', "'infinity'")} and ${drawnFrom('c.lot_id', 'c.root')}`;
+  select 'container-rejected', null, null, c.root, 'Container ' || c.label || ' of lot ' || l.code || ' is rejected.' || d.perhaps, 0
+  from fact.container c join fact.lot l on l.root = c.lot_id and ${standing('l')} cross join ${drawnFrom('c')} d
+  where c.lot_id = any($2::uuid[]) and ${standing('c')} and ${containerRejected('c.root', "'infinity'")}`;
 
 const ALL = `with ${PARTS}, ${MADE}
   select distinct rule, part, layer, about, detail, place from (
