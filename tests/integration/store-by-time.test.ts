@@ -50,7 +50,24 @@ describe('a correction of what was drawn from a drum', () => {
     await tell('TA-2', 'rejected', { note: 'water in it' });
     const layer = await skin('802', { container: 'TA-1' });
     await shop.correct(await usedIn(layer), { kind: 'used', container: 'TA-2' });
-    expect(await rules('802')).toEqual(['container-rejected']);
+    expect(await faults('802')).toMatchObject([
+      { rule: 'container-rejected', detail: 'Container TA-2 of lot TA had been rejected when it was used.' },
+    ]);
+    expect((await box('TA-2')).leftKg).toBe(195);
+    const both = await shop.post(
+      '/api/corrections',
+      shop.envelope({
+        corrects: await usedIn(layer),
+        reason: 'x',
+        set: { kind: 'used', container: 'TA-1', lot: 'TA' },
+      }),
+    );
+    expect([both.status, JSON.stringify(both.body)]).toEqual([400, expect.stringContaining('/set/container')]);
+    const none = await shop.post(
+      '/api/corrections',
+      shop.envelope({ corrects: await usedIn(layer), reason: 'x', set: { kind: 'used', container: 'NO-SUCH' } }),
+    );
+    expect([none.status, JSON.stringify(none.body)]).toEqual([422, expect.stringContaining('/set/container')]);
   });
   it('of its lot input amount leaves the drum', async () => {
     await shop.mix('BU-TA', [{ container: 'TA-1', amount: kg(10) }]);
@@ -60,6 +77,59 @@ describe('a correction of what was drawn from a drum', () => {
     );
     await shop.correct(String(input?.id), { kind: 'lot input', amount: kg(20) });
     expect((await box('TA-1')).leftKg).toBe(before - 10);
+  });
+});
+
+describe('a drum that was labelled as of another lot', () => {
+  const container = async (name: string): Promise<string> => {
+    const [found] = await service.asOwner<{ id: string }>(
+      'select c.id from fact.container c where c.label = $1 and not exists (select from fact.correction x where x.corrects = c.id)',
+      [name],
+    );
+    return String(found?.id);
+  };
+
+  it('takes what was drawn from it, its hold and its losses to the lot it is of', async () => {
+    await shop.receive('TQ', 'RES-VE', { state: 'quarantined' });
+    await shop.receive('TR', 'RES-VE');
+    await label('TR', ['TR-1']);
+    const hold = await shop.act('/api/lots/TR/holds', {
+      enteredBy: 'QUA-1',
+      kind: 'quality',
+      reason: 'dent',
+      container: 'TR-1',
+    });
+    await shop.act(`/api/holds/${hold}/lifts`, { reason: 'looked at' });
+    await skin('871', { container: 'TR-1' });
+    await shop.mix('BU-TR', [{ container: 'TR-1', amount: kg(10) }]);
+    await shop.act('/api/lots/TR/losses', { what: 'spilled', reason: 'x', container: 'TR-1', amount: kg(3) });
+    expect(await rules('871')).toEqual([]);
+    await shop.correct(await container('TR-1'), { kind: 'container', lot: 'TQ' });
+    expect(await rules('871')).toEqual(['lot-not-released']);
+    expect(await box('TR-1')).toMatchObject({ lot: 'TQ', leftKg: 182, holds: [] });
+    expect(await shop.read('/api/lots/TQ/balance')).toMatchObject({ usedKg: 5, putIntoKg: 10, lostKg: 3 });
+    expect(await shop.read('/api/lots/TR/balance')).toMatchObject({ usedKg: 0, putIntoKg: 0, lostKg: 0 });
+    expect(await shop.read('/api/lots/TQ/store')).toMatchObject({ holds: [{ lifted: { reason: 'looked at' } }] });
+    expect(await shop.read('/api/lots/BU-TR')).toMatchObject({ inputs: [{ lot: 'TQ' }] });
+  });
+
+  it('was weighed wrong: set anew, it holds what it holds', async () => {
+    await shop.correct(await container('TR-1'), { kind: 'container', amount: kg(190) });
+    expect((await box('TR-1')).leftKg).toBe(172);
+  });
+
+  it('is of no bucket: that is made of what it is made of', async () => {
+    const corrects = await container('TR-1');
+    for (const [lot, status] of [
+      ['BU-TR', 422],
+      ['NO-SUCH', 422],
+    ] as const) {
+      const refused = await shop.post(
+        '/api/corrections',
+        shop.envelope({ corrects, reason: 'x', set: { kind: 'container', lot } }),
+      );
+      expect([refused.status, JSON.stringify(refused.body)]).toEqual([status, expect.stringContaining('/set/lot')]);
+    }
   });
 });
 
@@ -160,6 +230,29 @@ describe('a hold', () => {
     const id = await shop.act('/api/lots/TH/holds', { enteredBy: 'QUA-1', kind: 'quality', reason: 'x' });
     const answer = await shop.post(`/api/holds/${id}/lifts`, shop.envelope({ reason: 'y', happenedAt: before }));
     expect([answer.status, JSON.stringify(answer.body)]).toEqual([422, expect.stringContaining('/happenedAt')]);
+  });
+});
+
+describe('what never was', () => {
+  it('a lift: the hold went on, and what was used since was used under it', async () => {
+    await shop.receive('TK', 'RES-VE');
+    const hold = await shop.act('/api/lots/TK/holds', { enteredBy: 'QUA-1', kind: 'safety', reason: 'peroxide' });
+    const lift = await shop.act(`/api/holds/${hold}/lifts`, { enteredBy: 'QUA-1', reason: 'sampled' });
+    await skin('881', { lot: 'TK' });
+    expect(await rules('881')).toEqual([]);
+    await shop.correct(lift);
+    expect(await rules('881')).toEqual(['lot-on-safety-hold']);
+  });
+
+  it('an acceptance of a drum: it had stayed rejected', async () => {
+    await shop.receive('TL', 'RES-VE');
+    await label('TL', ['TL-1']);
+    await tell('TL-1', 'rejected');
+    const accepted = await tell('TL-1', 'accepted');
+    await skin('882', { container: 'TL-1' });
+    expect(await rules('882')).toEqual([]);
+    await shop.correct(accepted);
+    expect(await rules('882')).toEqual(['container-rejected']);
   });
 });
 

@@ -6,6 +6,17 @@ import { Place } from './place.js';
 
 const happenedAt = Instant.optional();
 
+/** Whether one thing alone is named as what something was drawn from: a container is of one lot. */
+const fromOne = (set: {
+  container?: string | undefined;
+  lot?: string | undefined;
+  input?: string | undefined;
+}): boolean => set.container === undefined || (set.lot === undefined && set.input === undefined);
+const ONE: { path: string[]; message: string } = {
+  path: ['container'],
+  message: 'is of one lot: name the container alone',
+};
+
 /** What may be set anew, by the kind of fact that is corrected. What is not named stays as it was. */
 const Set = z
   .discriminatedUnion('kind', [
@@ -18,13 +29,28 @@ const Set = z
       expiresOn: Day.optional(),
       happenedAt,
     }),
-    z.object({ kind: z.literal('lot input'), input: Code.optional(), amount: Amount.optional() }),
+    z
+      .object({
+        kind: z.literal('lot input'),
+        input: Code.optional(),
+        container: Code.optional().describe('label of the container it was really from'),
+        amount: Amount.optional(),
+      })
+      .refine(fromOne, ONE),
+    z
+      .object({
+        kind: z.literal('used'),
+        lot: Code.optional(),
+        container: Code.optional().describe('label of the container it was really from'),
+        into: z.uuid().optional(),
+        amount: Amount.optional(),
+        happenedAt,
+      })
+      .refine(fromOne, ONE),
     z.object({
-      kind: z.literal('used'),
-      lot: Code.optional(),
-      into: z.uuid().optional(),
+      kind: z.literal('container'),
+      lot: Code.optional().describe('received lot it is really of: what was drawn from it follows'),
       amount: Amount.optional(),
-      happenedAt,
     }),
     z.object({
       kind: z.literal('layer record'),

@@ -32,7 +32,7 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
   gun_setting: null,
   equipment_check: null,
   tank_emptied: null,
-  container: null,
+  container: 'container',
   container_fact: null,
   hold: null,
   hold_lift: null,

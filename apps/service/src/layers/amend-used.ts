@@ -10,6 +10,7 @@ import { PLACES_OF_VERSIONS, standingPlaces } from '../platform/places/places.js
 import { brokenLotRules, type BrokenRule } from '../platform/lots/break-of-lot-rules.js';
 import { FROM_THE_LOT } from '../platform/lots/drawn-row.js';
 import { drawAgain } from '../platform/lots/draw.js';
+import { drawFromContainer } from '../platform/lots/draw-from-container.js';
 import { findLots, type FoundLot } from '../platform/lots/find-lots.js';
 import { forgetUnidentified } from '../platform/lots/forget-unidentified.js';
 import type { ResolvedTaken } from '../platform/lots/resolved-taken.js';
@@ -23,7 +24,7 @@ const PLACE = standingPlaces('p.root = $1');
 
 type SetUsed = Extract<CorrectedValues, { kind: 'used' }>;
 
-/** Sets anew what was used: another lot, another amount, another layer, joint or repair, another time. */
+/** Sets anew what was used: another lot or container, another amount, another layer, joint or repair, another time. */
 @Injectable()
 export class AmendUsed {
   constructor(amendments: Amendments) {
@@ -62,18 +63,23 @@ const foreignIn = async (fact: Fact, lot: FoundLot, intoId: string): Promise<rea
   return foreignMaterials(fact.tx, await readScheduleLayer(fact.tx, layer.schedule_layer_id), [lot.id]);
 };
 
-/** The lot as set; or, of what was drawn from a tank or gun, what it held or what fed it at the time as set; or the old one. */
+/**
+ * The lot or container as set; or, of what was drawn from a tank or gun, what it held or what fed it at the time as set;
+ * or the old one.
+ */
 const takenAs = async (fact: Fact, set: SetUsed, old: UsedEntity, at: Date): Promise<ResolvedTaken> => {
   const { quantity, unit, basis } = old;
   const amount = set.amount ?? ({ quantity, unit, basis } as NonNullable<SetUsed['amount']>);
+  if (set.container !== undefined) return drawFromContainer(fact, set.container, amount, at, '/set');
   const again = set.lot === undefined ? await drawAgain(fact, old, { amount, at, pointer: '/set' }) : undefined;
   if (again) return again;
-  const lot = await findLot(fact, set.lot ?? old.lotId, at);
-  return { lot, drawn: FROM_THE_LOT, amount: kilogramsOf(amount, lot, '/set/amount') };
+  const containerId = set.lot === undefined ? old.containerId : null;
+  const lot = await findLot(fact, set.lot ?? old.lotId, at, containerId);
+  return { lot, drawn: { ...FROM_THE_LOT, containerId }, amount: kilogramsOf(amount, lot, '/set/amount') };
 };
 
-const findLot = async (fact: Fact, name: string, at: Date): Promise<FoundLot> => {
-  const found = (await findLots(fact.tx, fact.author.plantId, [name], at)).get(name);
+const findLot = async (fact: Fact, name: string, at: Date, container: string | null): Promise<FoundLot> => {
+  const found = (await findLots(fact.tx, fact.author.plantId, [name], at, container)).get(name);
   if (!found) throw new NotThere('lot', name, '/set/lot');
   return found;
 };

@@ -10,20 +10,25 @@ import { findLots, type FoundLot } from '../platform/lots/find-lots.js';
 import { LotInputEntity } from '../platform/lots/lot-input.entity.js';
 import { kilogramsOf } from '../platform/lots/known-amount.js';
 import { NotThere, Unprocessable } from '../platform/refusals.js';
+import { findContainer } from '../platform/store/find-container.js';
 
 type SetInput = Extract<CorrectedValues, { kind: 'lot input' }>;
 
-/** Sets anew what went into a lot: another input, or another amount. */
+/** Sets anew what went into a lot: another input or container, or another amount. */
 @Injectable()
 export class AmendLotInput {
   constructor(amendments: Amendments) {
     amendments.of('lot input', async (fact, oldId, newId, set) => {
       const old = await readVersion(fact, LotInputEntity, oldId);
-      const input = await findInput(fact, set.input ?? old.inputId);
-      await assertNoCycle(fact, old.lotId, input);
+      const box =
+        set.container === undefined
+          ? undefined
+          : await findContainer(fact.tx, fact.author.plantId, set.container, '/set/container');
+      const input = await findInput(fact, box?.lot_id ?? set.input ?? old.inputId);
+      await assertNoCycle(fact, old.lotId, input, box ? '/set/container' : '/set/input');
       await insertVersion(fact, LotInputEntity, oldId, newId, {
         inputId: input.id,
-        ...(set.input === undefined ? {} : FROM_THE_LOT),
+        ...(box === undefined && set.input === undefined ? {} : { ...FROM_THE_LOT, containerId: box?.id ?? null }),
         ...amountOf(set, old, input),
       });
     });
@@ -52,7 +57,7 @@ const UPSTREAM = `
   )
   select i.lot_id as lot, i.input_id as input, i.kg from up join fact.lot_input i on i.lot_id = up.id and ${standing('i')}`;
 
-const assertNoCycle = async (fact: Fact, lotId: string, input: FoundLot): Promise<void> => {
+const assertNoCycle = async (fact: Fact, lotId: string, input: FoundLot, pointer: string): Promise<void> => {
   const upstream = await fact.tx.query<{ lot: string; input: string; kg: number }[]>(UPSTREAM, [input.id]);
   const cycle = wouldCycle(lotId, input.id, upstream);
   if (!cycle) return;
@@ -64,6 +69,6 @@ const assertNoCycle = async (fact: Fact, lotId: string, input: FoundLot): Promis
   throw new Unprocessable(
     'lot-made-of-itself',
     `A lot would be made of itself: ${way}. Name an input that is not made of it.`,
-    '/set/input',
+    pointer,
   );
 };

@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { AmendContainer } from './amend-container.js';
 import { BookLoss } from './book-loss.js';
 import { CountLot } from './count-lot.js';
 import { LabelContainers } from './label-containers.js';
@@ -19,6 +20,16 @@ const READS = [StoreReads, ReadContainer, ReadStoreOfLot, ReadBalance, ListBalan
 /** The store: containers, holds, losses, counts, retests, and the balance of every lot. */
 @Module({
   controllers: [StoreController],
-  providers: [LabelContainers, TellContainer, PlaceHold, LiftHold, BookLoss, CountLot, RetestLot, ...READS],
+  providers: [
+    LabelContainers,
+    TellContainer,
+    PlaceHold,
+    LiftHold,
+    BookLoss,
+    CountLot,
+    RetestLot,
+    AmendContainer,
+    ...READS,
+  ],
 })
 export class StoreModule {}

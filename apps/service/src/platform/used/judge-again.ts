@@ -8,8 +8,8 @@ import { findLots } from '../lots/find-lots.js';
 import { standingPlaces } from '../places/places.js';
 
 /**
- * Lots that a correction says something new about: the lot, its material, its state, retest or hold, or what went into
- * it. When a lift or an acceptance never was, the hold or rejection went on.
+ * Lots that a correction says something new about: the lot, its material, its state, retest, hold or container, or what
+ * went into it. When a lift or an acceptance never was, the hold or rejection went on.
  */
 const TOUCHED = `
   select l.root as id from fact.lot l where l.id = any($1)
@@ -18,6 +18,7 @@ const TOUCHED = `
   union select s.lot_id from fact.lot_state s where s.id = any($1)
   union select t.lot_id from fact.lot_retest t where t.id = any($1)
   union select h.lot_id from fact.hold h where h.id = any($1)
+  union select c.lot_id from fact.container c where c.id = any($1)
   union select h.lot_id from fact.hold_lift f join fact.hold h on h.root = f.hold_id where f.id = any($1)
   union select c.lot_id from fact.container_fact f join fact.container c on c.root = f.container_id where f.id = any($1)`;
 
