@@ -56,6 +56,12 @@ export const PLANTED = {
     replace: 'said.container_id is not null and said.what in',
     test: 'store',
   },
+  'what is said late of a lot finds nothing that was used meanwhile': {
+    file: `${service}/platform/used/judge-again.ts`,
+    find: 'await judgeSince(fact);',
+    replace: '',
+    test: 'store-by-time',
+  },
   'a correction stops at the lot it corrects': {
     file: `${service}/platform/composition/reach-of-corrections.ts`,
     find: 'select i.lot_id from down join fact.lot_input i on i.input_id = down.id',

@@ -51,6 +51,7 @@ describe('the balance of a lot', () => {
       verdict: 'balances',
     });
     expect(told.lines.map(({ changeKg }) => changeKg)).toEqual([-30, -20, -5, -1, -3]);
+    expect(told.lines.map(({ basis }) => basis)).toEqual(['weighed', 'weighed', 'weighed', 'weighed', null]);
     expect(told.receivedKg + told.lines.reduce((sum, line) => sum + line.changeKg, 0)).toBe(told.leftKg);
     expect(await shop.read('/api/lots/R5')).toMatchObject({ usedKg: 50, lostKg: 6, adjustedKg: -3, leftKg: 41 });
   });
@@ -61,8 +62,10 @@ describe('the balance of a lot', () => {
     await shop.act('/api/lots/R5/counts', { quantity: '30', unit: 'kg' });
     expect(await balance('R5')).toMatchObject({ differenceKg: -14, verdict: 'lost more than allowed' });
     expect((await shop.read<BalancePage>('/api/balances')).items).toMatchObject([
-      { lot: 'R5', verdict: 'lost more than allowed' },
+      { lot: 'R5', verdict: 'lost more than allowed', lossAllowance: 0.05, basis: 'weighed' },
     ]);
+    expect((await shop.read<BalancePage>('/api/balances?material=RES-5')).items).toHaveLength(1);
+    expect((await shop.read<BalancePage>('/api/balances?material=RES-VE')).items).toEqual([]);
     await shop.layer('732', 'L2', [{ lot: 'R5', amount: kg(11) }], {
       startedAt: before,
       endedAt: before,
@@ -116,18 +119,39 @@ describe('stock', () => {
     expect(await stock()).toEqual(['P-1', 'P-3', 'P-4 not usable']);
   });
 
-  it('warns when a later lot is used while an earlier one is there; that is no nonconformity', async () => {
+  it('of a lot shows the drums that can be taken, open ones first', async () => {
+    await shop.receive('P-5', 'PASTE', { amount: kg(80) });
+    await shop.act('/api/lots/P-5/containers', {
+      containers: ['P5-1', 'P5-2', 'P5-3', 'P5-4'].map((each) => ({ label: each, kind: 'pail', amount: kg(20) })),
+    });
+    const tell = (pail: string, what: string): Promise<string> =>
+      shop.act(`/api/containers/${pail}/history`, { what, place: 'Bay 1' });
+    await tell('P5-3', 'opened');
+    await tell('P5-1', 'emptied');
+    await tell('P5-1', 'moved');
+    await tell('P5-4', 'rejected');
+    const items = await shop.read<StockItem[]>('/api/materials/PASTE/stock');
+    expect(items.find(({ lot }) => lot === 'P-5')?.containers).toMatchObject([
+      { label: 'P5-3', place: 'Bay 1', leftKg: 20 },
+      { label: 'P5-2', place: null, openedAt: null },
+    ]);
+    await shop.act('/api/lots/P-5/losses', { what: 'scrapped', reason: 'cured', amount: kg(80) });
+  });
+
+  it('warns when another lot is used than the first of the list; that is no nonconformity', async () => {
     const at = shop.tick();
     await shop.startHull('741');
     const { result } = await shop.receipt('/api/mixes', {
       code: 'BU-P',
-      inputs: [{ lot: 'P-1', amount: kg(1) }],
+      inputs: [{ lot: 'P-3', amount: kg(1) }],
       happenedAt: at,
     });
     expect(result).toMatchObject({
       nonconformities: [],
-      warnings: ['Lot P-3 of the same material came before lot P-1 and is still in stock.'],
+      warnings: ['Lot P-1 of the same material is to be used before lot P-3 and is still in stock.'],
     });
+    const first = await shop.receipt('/api/mixes', { code: 'BU-P1', inputs: [{ lot: 'P-1', amount: kg(1) }] });
+    expect(first.result).toMatchObject({ nonconformities: [], warnings: [] });
   });
 
   it('expired, and retested by quality, may be used again from then on', async () => {

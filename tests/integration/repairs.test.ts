@@ -57,7 +57,7 @@ describe('a repair', () => {
       201,
       {
         ...{ mark: 'R1', kg: 1.5, nonconformities: [] },
-        warnings: ['Lot R of the same material came before lot R-REP and is still in stock.'],
+        warnings: ['Lot R of the same material is to be used before lot R-REP and is still in stock.'],
       },
     ]);
     await shop.act(`/api/repairs/${body.id}/used`, { used: [{ lot: 'R-REP', amount: kg(0.5) }] });

@@ -162,13 +162,20 @@ export const LotBalance = z
     basis: z.string().describe('the weakest basis of any line'),
     verdict: z.string(),
     lines: z.array(
-      z.object({ kind: z.string(), what: z.string(), happenedAt: Instant, changeKg: z.number(), leftKg: z.number() }),
+      z.object({
+        kind: z.string(),
+        what: z.string(),
+        happenedAt: Instant,
+        changeKg: z.number(),
+        leftKg: z.number(),
+        basis: z.string().nullable().describe('how the kilograms are known; null for a count'),
+      }),
     ),
   })
   .meta({ id: 'LotBalance' });
 export type LotBalance = z.output<typeof LotBalance>;
 
-export const BalancesQuery = PageQuery;
+export const BalancesQuery = PageQuery.extend({ material: Code.optional() });
 export type BalancesQuery = z.output<typeof BalancesQuery>;
 export const LotOutOfBalance = z
   .object({
@@ -180,6 +187,8 @@ export const LotOutOfBalance = z
     lostKg: z.number(),
     differenceKg: z.number(),
     leftKg: z.number(),
+    basis: z.string().describe('the weakest basis of what came, was used or was lost'),
+    lossAllowance: z.number().nullable(),
     verdict: z.string(),
   })
   .meta({ id: 'LotOutOfBalance' });
@@ -199,6 +208,11 @@ export const StockItem = z
     expired: z.boolean(),
     leftKg: z.number(),
     usable: z.boolean(),
+    containers: z
+      .array(
+        z.object({ label: z.string(), place: z.string().nullable(), openedAt: Instant.nullable(), leftKg: z.number() }),
+      )
+      .describe('that are neither empty nor rejected nor on hold; open ones first'),
   })
   .meta({ id: 'StockItem' });
 export type StockItem = z.output<typeof StockItem>;

@@ -18,6 +18,8 @@ export interface BalanceLine {
   readonly what: string;
   readonly changeKg: number;
   readonly leftKg: number;
+  /** How the kilograms are known; null for a count, which says what was there. */
+  readonly basis: Basis | null;
 }
 
 export type BalanceVerdict = 'balances' | 'lost more than allowed' | 'more than was received' | 'overdrawn: count it';
@@ -57,7 +59,8 @@ export const balanceOf = (
   const lines = [...events].sort(outLast).map((event): BalanceLine => {
     const changeKg = event.kind === 'counted' ? event.kg - leftKg : -event.kg;
     leftKg += changeKg;
-    return { kind: event.kind, at: event.at, what: event.what, changeKg, leftKg };
+    const basis = event.kind === 'counted' ? null : event.basis;
+    return { kind: event.kind, at: event.at, what: event.what, changeKg, leftKg, basis };
   });
   const sum = (kind: BalanceEvent['kind']): number =>
     lines.filter((line) => line.kind === kind).reduce((total, line) => total + line.changeKg, 0);

@@ -1,11 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
-import type { StockItem } from '@hull-record/contracts';
+import type { ContainerView, StockItem } from '@hull-record/contracts';
 import { standing } from '../platform/facts/standing.js';
 import { bookKg } from '../platform/lots/book-kg.js';
 import { stateOrDefault } from '../platform/lots/find-lots.js';
 import { NotThere } from '../platform/refusals.js';
 import { expiryAt, holdsOn } from '../platform/store/holds.sql.js';
+import { CONTAINERS } from './containers.sql.js';
 
 const STOCK = `
   select s.* from (
@@ -27,11 +28,32 @@ export class ListStock {
       [material],
     );
     if (!found) throw new NotThere('material', material);
-    const rows = await this.db.query<Omit<StockItem, 'usable'>[]>(STOCK, [found.root]);
+    const rows = await this.db.query<Omit<StockItem, 'usable' | 'containers'>[]>(STOCK, [found.root]);
+    const boxes = await this.db.query<ContainerView[]>(CONTAINERS('c.lot_id = any($1)'), [
+      rows.map((row) => row.lotId),
+    ]);
     return rows.map((row) => ({
       ...row,
       expired: row.expired ?? false,
       usable: row.state === 'released' && row.holds.length === 0 && row.expired !== true,
+      containers: boxes
+        .filter((box) => box.lot === row.lot && canBeTaken(box))
+        .sort(openFirst)
+        .map(shown),
     }));
   }
 }
+
+const canBeTaken = ({ rejected, holds, leftKg, history }: ContainerView): boolean =>
+  !rejected &&
+  holds.length === 0 &&
+  leftKg > 1e-6 &&
+  history.findLast(({ what }) => what !== 'moved')?.what !== 'emptied';
+
+/** Open containers first, so that none stands open longer than it need: common practice. */
+const openFirst = (a: ContainerView, b: ContainerView): number =>
+  Number(a.openedAt === null) - Number(b.openedAt === null);
+
+const shown = ({ label, place, openedAt, leftKg }: ContainerView): StockItem['containers'][number] => ({
+  ...{ label, place, openedAt, leftKg },
+});

@@ -4,9 +4,22 @@ import { standing } from '../facts/standing.js';
 export const notLifted = (hold: string, at: string): string => `not exists (
   select from fact.hold_lift lift where lift.hold_id = ${hold}.root and lift.happened_at <= ${at} and ${standing('lift')})`;
 
-const NAMED = (c: string): string =>
-  ['used', 'lot_input', 'lot_loss']
-    .map((table) => `select x.kg from fact.${table} x where x.container_id = ${c}.root and ${standing('x')}`)
+/**
+ * SQL of kg and time of whatever was drawn from a container by its name, or lost of it.
+ *
+ * @param c alias of the container
+ */
+export const drawnByName = (c: string): string =>
+  [
+    ['used', 'lot_id'],
+    ['lot_input', 'input_id'],
+    ['lot_loss', 'lot_id'],
+  ]
+    .map(
+      ([table, lot]) => `
+        select x.kg, x.happened_at from fact.${table} x
+        where x.${lot} = ${c}.lot_id and x.container_id = ${c}.root and ${standing('x')}`,
+    )
     .join(' union all ');
 
 /**
@@ -14,7 +27,7 @@ const NAMED = (c: string): string =>
  * for all of it, as when a drum is sent back whole.
  */
 export const perhapsDrawn = (c: string): string =>
-  `(${c}.kg - coalesce((select sum(named.kg) from (${NAMED(c)}) named), 0) > 1e-6)`;
+  `(${c}.kg - coalesce((select sum(named.kg) from (${drawnByName(c)}) named), 0) > 1e-6)`;
 
 /**
  * SQL: holds in force at an instant on a lot, or on one of its containers, as a list of texts.
