@@ -130,6 +130,29 @@ describe('a repair that was accepted', () => {
     expect(await state()).toBe('repaired');
   });
 
+  it('and failed later opens its defect again, also when there had been a concession; the newest word wins', async () => {
+    const defect = await shop.defect('804-H');
+    const state = async (): Promise<string> => (await shop.read<DefectView>(`/api/defects/${defect}`)).state;
+    await shop.dispose('defect', defect, 'use as is', 'C-804');
+    expect(await state()).toBe('concession');
+    const repair = await shop.repair('804-H', [defect]);
+    await shop.judge(repair, true);
+    await shop.act(`/api/repairs/${repair}/re-inspections`, { enteredBy: 'INS-1', passed: false, note: 'soft' });
+    expect(await state()).toBe('open');
+    expect(await inTheWay('804')).toContain('defect-open');
+    await shop.act(`/api/repairs/${repair}/re-inspections`, { enteredBy: 'INS-1', passed: true });
+    expect(await state()).toBe('repaired');
+  });
+
+  it('is the newest by when it was done, not by when it was entered', async () => {
+    const defect = await shop.defect('804-H');
+    const before = shop.tick();
+    const newer = await shop.repair('804-H', [defect]);
+    await shop.judge(newer, false);
+    await shop.judge(await shop.repair('804-H', [defect], { happenedAt: before }), true);
+    expect((await shop.read<DefectView>(`/api/defects/${defect}`)).state).not.toBe('repaired');
+  });
+
   it('outside, at a yard, is recorded with what is known of it, and accepted by another than who recorded it', async () => {
     const defect = await shop.defect('804-H');
     const outside = {

@@ -81,6 +81,47 @@ describe('a mil gauge found unfit', () => {
     expect(await suspects()).toHaveLength(2);
   });
 
+  it('is not cleared by reading again with no gauge named, but with another', async () => {
+    await shop.act('/api/equipment', { code: 'MG-3', kind: 'gauge', description: 'Mil gauge' });
+    await shop.act('/api/equipment', { code: 'MG-4', kind: 'gauge', description: 'Mil gauge' });
+    await shop.startHull('623');
+    const layer = await shop.layer('623', 'L1', [{ lot: 'GEL-1', amount: kg(18) }]);
+    const { result } = await shop.film(layer, [[18, 20]], { equipment: 'MG-3' });
+    const readsAgain = (result as unknown as { spots: [{ id: string }] }).spots[0].id;
+    await shop.act('/api/equipment/MG-3/checks', { what: 'reference film', good: false });
+    const again = (more: object): Promise<unknown> =>
+      shop.receipt(`/api/layers/${layer}/readings`, {
+        ...{ what: 'wet film', unit: 'mil', spots: [{ lastWet: '18', nextDry: '20', readsAgain }] },
+        ...more,
+      });
+    const doubts = async (): Promise<number> =>
+      (await shop.read<HullView>('/api/hulls/623')).release.inTheWay.filter(({ rule }) => rule === 'equipment-suspect')
+        .length;
+    await again({});
+    expect(await doubts()).toBe(1);
+    await again({ equipment: 'MG-4' });
+    expect(await doubts()).toBe(0);
+  });
+
+  it('stands in the way of a repair too, read with it or sprayed with an unfit gun', async () => {
+    for (const [code, kind] of [
+      ['BC-1', 'gauge'],
+      ['G-5', 'gun'],
+    ] as const)
+      await shop.act('/api/equipment', { code, kind, description: 'For a repair' });
+    await shop.act('/api/guns/G-5/hook-ups', { feed: 'resin', lot: 'VE-1' });
+    await shop.startHull('624');
+    const used = [{ gun: 'G-5', feed: 'resin', amount: kg(1) }];
+    const repair = await shop.repair('624-H', [await shop.defect('624-H')], { used });
+    const hardness = { what: 'Barcol hardness', unit: 'Barcol', equipment: 'BC-1', spots: [{ value: '40' }] };
+    await shop.act(`/api/repairs/${repair}/readings`, hardness);
+    await shop.act('/api/equipment/BC-1/checks', { what: 'reference hardness', good: false });
+    await shop.act('/api/equipment/G-5/checks', { what: 'gel test', good: false });
+    const { inTheWay } = (await shop.read<HullView>('/api/hulls/624')).release;
+    const details = inTheWay.filter(({ rule }) => rule === 'equipment-suspect').map(({ detail }) => detail);
+    expect(details.sort()).toEqual([expect.stringContaining('Equipment BC-1'), expect.stringContaining('Gun G-5')]);
+  });
+
   it('a good check that is entered late takes the doubt away from what was read before it', async () => {
     await shop.act('/api/equipment', { code: 'MG-2', kind: 'gauge', description: 'Mil gauge' });
     await shop.film(layers.early, [[16, 18]], { equipment: 'MG-2' });

@@ -92,6 +92,28 @@ describe('what a gun sprayed', () => {
     expect((await shop.read<PartView>('/api/parts/605-H')).nonconformities).toEqual([]);
   });
 
+  it('in litres stays what it was in kilograms, when the drum entered late has no density', async () => {
+    await shop.act('/api/equipment', { code: 'G-3', kind: 'gun', description: 'Gun' });
+    await shop.act('/api/guns/G-3/hook-ups', { feed: 'resin', lot: 'VE-1' });
+    const late = shop.tick();
+    await shop.startHull('606');
+    await shop.layer('606', 'L2', [
+      { gun: 'G-3', feed: 'resin', amount: { quantity: '5', unit: 'L', basis: 'metered' } },
+    ]);
+    await shop.act('/api/guns/G-3/hook-ups', { feed: 'resin', lot: 'ROV-1', happenedAt: late });
+    expect(await kgOf('ROV-1', '606')).toBeCloseTo(5.5, 9);
+  });
+
+  it('cannot be of a lot that never came: it is not withdrawn while it is hooked up', async () => {
+    const lot = await shop.receive('VE-X', 'RES-VE');
+    const hooked = await shop.act('/api/guns/G-1/hook-ups', { feed: 'glass', lot: 'VE-X' });
+    const withdraw = (): Promise<{ readonly status: number }> =>
+      shop.post('/api/corrections', shop.envelope({ corrects: lot, reason: 'never came' }));
+    expect((await withdraw()).status).toBe(409);
+    await shop.correct(hooked);
+    expect((await withdraw()).status).toBe(201);
+  });
+
   it('names what is wrong: no such gun, a gauge for a gun, litres of two things at once', async () => {
     const at = shop.tick();
     const body = { layer: 'L3', startedAt: at, endedAt: at, happenedAt: at, doneBy: ['LAM-1'] };

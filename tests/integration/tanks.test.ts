@@ -214,3 +214,24 @@ describe('what is drawn from a tank', () => {
     expect(nonconformities.map(({ rule }) => rule)).not.toContain('unidentified-material');
   });
 });
+
+describe('a tank that was emptied', () => {
+  it('holds nothing; said late, it brings to light a heel that was measured after it', async () => {
+    await tank('TP');
+    const late = shop.tick();
+    await fill('TP', 'TP-2', kg(3), 'R-2', 1);
+    const { result } = await shop.receipt('/api/tanks/TP/emptyings', { cleaned: true, happenedAt: late });
+    expect(result).toMatchObject({ nonconformities: [{ rule: 'heel-of-emptied-tank' }] });
+    await shop.act('/api/tanks/TP/emptyings', { cleaned: true });
+    const tanks = await shop.read<z.output<typeof TankView>[]>('/api/tanks');
+    expect(tanks.find(({ code }) => code === 'TP')).toMatchObject({ lot: null, bookKg: null });
+  });
+
+  it('was it not, and is filled as if it had been, says what counts as lost', async () => {
+    await tank('TQ');
+    const { result } = await shop.receipt('/api/tanks/TQ/fills', {
+      ...{ code: 'TQ-2', heel: null, inputs: [{ lot: 'R-2', amount: kg(1) }] },
+    });
+    expect(result).toMatchObject({ warnings: expect.arrayContaining([expect.stringContaining('500.0 kg were left')]) });
+  });
+});

@@ -67,7 +67,7 @@ export const ApportionDrop = Envelope.extend({
     .array(
       z.object({
         layer: z.uuid(),
-        weight: z.number().positive().describe('area, target, or 1 for equal parts'),
+        weight: z.number().positive().max(1e9).describe('area, target, or 1 for equal parts'),
       }),
     )
     .min(1)
@@ -163,5 +163,8 @@ export type SuspectPage = z.output<typeof SuspectPage>;
 
 export const EmptyTank = Envelope.extend({ cleaned: z.boolean(), note: Text.optional() }).meta({ id: 'EmptyTank' });
 export type EmptyTank = z.output<typeof EmptyTank>;
-export const TankEmptiedReceipt = receipt('TankEmptiedReceipt', z.object({ cleaned: z.boolean() }));
+export const TankEmptiedReceipt = receipt(
+  'TankEmptiedReceipt',
+  z.object({ cleaned: z.boolean(), nonconformities: z.array(Nonconformity), warnings: z.array(z.string()) }),
+);
 export type TankEmptiedReceipt = z.output<typeof TankEmptiedReceipt>;

@@ -65,7 +65,9 @@ export type MoldTreated = z.output<typeof MoldTreated>;
 /** The same layer of several parts in one entry. What was used is spread over them by their weights. */
 export const RecordLayers = Envelope.extend({
   parts: z
-    .array(z.object({ part: Code, weight: z.number().positive().describe('area, target, or 1 for equal parts') }))
+    .array(
+      z.object({ part: Code, weight: z.number().positive().max(1e9).describe('area, target, or 1 for equal parts') }),
+    )
     .min(1)
     .max(60),
   layer: Code,

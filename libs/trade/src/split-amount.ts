@@ -23,6 +23,14 @@ const written = ({ units, places }: Scaled): string => {
   return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
 };
 
+/** The largest weight becomes this, and the others their part of it: whole numbers, whose sums and products are exact. */
+const LARGEST = 2 ** 53;
+
+const wholeWeights = (weights: readonly number[]): readonly bigint[] => {
+  const largest = Math.max(...weights);
+  return weights.map((weight) => BigInt(Math.round((weight / largest) * LARGEST)));
+};
+
 /** Decimal places that a part has at least: grams of a kilogram. */
 const PLACES = 3;
 
@@ -39,19 +47,14 @@ export const splitAmount = (quantity: string, weights: readonly number[]): reado
   if (weights.length === 0) refuse('Name at least one part to split over.');
   if (!weights.every((weight) => Number.isFinite(weight) && weight > 0)) refuse('Each weight must be more than zero.');
   const { units, places } = scaled(quantity, PLACES);
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  const due = weights.map((weight) => (weight / total) * Number(units));
-  const parts = due.map((share) => BigInt(Math.floor(share)));
-  const order = due
-    .map((share, i) => ({ i, rest: share - Math.floor(share) }))
-    .sort((a, b) => b.rest - a.rest || a.i - b.i);
-  let left = units - parts.reduce((sum, part) => sum + part, 0n);
-  for (let n = 0; left !== 0n; n += 1) {
-    const at = (order[n % order.length] as { i: number }).i;
-    const step = left > 0n ? 1n : -1n;
-    parts[at] = (parts[at] as bigint) + step;
-    left -= step;
-  }
+  const exact = wholeWeights(weights);
+  const total = exact.reduce((sum, weight) => sum + weight, 0n);
+  const due = exact.map((weight, i) => ({ i, part: (units * weight) / total, rest: (units * weight) % total }));
+  const left = units - due.reduce((sum, { part }) => sum + part, 0n);
+  const gains = [...due]
+    .sort((a, b) => (a.rest === b.rest ? a.i - b.i : a.rest > b.rest ? -1 : 1))
+    .slice(0, Number(left));
+  const parts = due.map(({ i, part }) => part + (gains.some((each) => each.i === i) ? 1n : 0n));
   if (parts.some((part) => part <= 0n)) refuse('A part would be less than the last place of the amount: leave it out.');
   return parts.map((part) => written({ units: part, places }));
 };

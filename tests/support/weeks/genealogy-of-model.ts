@@ -1,5 +1,6 @@
 import type { WalkFacts } from '../walk/index.js';
-import type { ModelDraw, PlantModel } from './plant-model.js';
+import type { PlantModel } from './plant-model.js';
+import type { ModelDraw } from './model-facts.js';
 
 /** The one name the model has for material that nobody can name: each draw of it is a lot of its own. */
 export const nobodyKnows = (what: string): string => `nobody knows: ${what}`;

@@ -1,62 +1,11 @@
+import type { ModelDraw, ModelHookUp, ModelLot, ModelPlace, ModelState, PlantFacts } from './model-facts.js';
 import { Times } from './times.js';
-
-/** From what something is drawn. */
-export type Source = { readonly lot: string } | { readonly tank: true } | { readonly gun: true };
-
-/** Roles of the invented materials. */
-export type Role = 'resin' | 'catalyst' | 'glass';
-
-export interface ModelLot {
-  readonly code: string;
-  /** Of a received lot; a made lot has the roles of what it is made of. */
-  readonly role?: Role;
-  /** Kilograms received; a made lot weighs what went into it. */
-  readonly kg?: number;
-  readonly kind: 'received' | 'bucket' | 'kit' | 'fill';
-  at: number;
-  /** Of a fill: what was measured in the tank before; null when it was empty. */
-  readonly heelKg?: number | null;
-}
-
-/** Something drawn into a place of a part, or into a lot that is made. */
-export interface ModelDraw {
-  readonly root: string;
-  readonly table: 'used' | 'lot_input';
-  at: number;
-  from: Source;
-  kg: number;
-  /** Id of a place, or code of a made lot. */
-  into: string;
-}
-
-export interface ModelHookUp {
-  id: string;
-  at: number;
-  readonly to: { readonly lot: string } | { readonly tank: true } | null;
-}
-
-/** A layer, joint, repair or touch-up. */
-export interface ModelPlace {
-  readonly id: string;
-  readonly kind: 'layer' | 'joint' | 'repair' | 'touch-up';
-  readonly part: string;
-  /** Of a layer: its code. */
-  readonly layer?: string;
-  readonly startedAt: number;
-  readonly endedAt: number;
-}
-
-export interface ModelState {
-  readonly lot: string;
-  readonly at: number;
-  readonly state: string;
-}
 
 /**
  * A small plant in memory: lots, one tank, one gun, parts and hulls. It keeps what is known now and nothing of the order
  * in which it came to be known; everything else is worked out from that. Kilograms are whole, so that sums are exact.
  */
-export class PlantModel {
+export class PlantModel implements PlantFacts {
   lots: ModelLot[] = [];
   draws: ModelDraw[] = [];
   hookUps: ModelHookUp[] = [];
@@ -90,7 +39,10 @@ export class PlantModel {
 
   /** Whether anything names a lot, so that it cannot be withdrawn. What was drawn from the tank names the tank. */
   isNamed(code: string): boolean {
-    return this.draws.some(({ from }) => 'lot' in from && from.lot === code);
+    return (
+      this.draws.some(({ from }) => 'lot' in from && from.lot === code) ||
+      this.hookUps.some(({ to }) => to !== null && 'lot' in to && to.lot === code)
+    );
   }
 
   /** Forgets a lot that never was, with all that was said of it. */

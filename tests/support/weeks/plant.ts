@@ -1,6 +1,6 @@
 import { kg, PORT_SIDE, type Fields, type Shop } from '../shop.js';
 import type { RunningService } from '../service.js';
-import type { ModelDraw, ModelPlace, Source } from './plant-model.js';
+import type { ModelDraw, ModelPlace, Source } from './model-facts.js';
 
 /** When everything stands ready that a week begins with. */
 export const BEGIN = Date.UTC(2026, 2, 1);

@@ -1,4 +1,4 @@
-import type { ModelDraw, ModelLot, PlantModel } from './plant-model.js';
+import type { ModelDraw, ModelLot, PlantFacts } from './model-facts.js';
 
 interface Event {
   readonly at: number;
@@ -9,7 +9,7 @@ interface Event {
 
 /** What follows from when things happened: what was in the tank, of which lot a draw is, how much is left. */
 export class Times {
-  constructor(private readonly model: PlantModel) {}
+  constructor(private readonly model: PlantFacts) {}
 
   /** The fill that was in the tank at an instant. */
   inTank(at: number): ModelLot | undefined {

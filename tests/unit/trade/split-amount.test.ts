@@ -34,6 +34,12 @@ describe('an amount split over weights', () => {
     );
   });
 
+  it('has an end, and is right, whatever the weights are', () => {
+    expect(splitAmount('999999999999.999999999', [1e308, 1e308])).toEqual(['500000000000', '499999999999.999999999']);
+    expect(splitAmount('9', [1.5e308, 0.75e308])).toEqual(['6', '3']);
+    expect(() => splitAmount('9', [1.5e308, 1e300])).toThrow(SplitImpossible);
+  });
+
   it.each([[[]], [[0, 1]], [[NaN]], [[Infinity, 1]], [[1, 1e9]]])('over %p is refused', (by) => {
     expect(() => splitAmount('1', by)).toThrow(SplitImpossible);
   });

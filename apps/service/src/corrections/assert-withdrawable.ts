@@ -9,9 +9,10 @@ const RESTS: Readonly<Record<string, { readonly sql: string; readonly code: stri
     sql: `select from fact.used u where u.lot_id = $1 and u.tank_id is null and ${standing('u')}
       union all select from fact.lot_input i join fact.lot made on made.id = i.lot_id join fact.lot x on x.id = $1
         where i.input_id = $1 and i.tank_id is null and ${standing('i')}
-          and (x.tank_id is null or made.tank_id is distinct from x.tank_id)`,
+          and (x.tank_id is null or made.tank_id is distinct from x.tank_id)
+      union all select from fact.hook_up h where h.lot_id = $1 and ${standing('h')}`,
     code: 'lot-is-used',
-    remedy: 'This lot was used: correct each use to the lot it really was, then withdraw it.',
+    remedy: 'This lot was used, or hooked up to a gun: correct each to the lot it really was, then withdraw it.',
   },
   container: {
     sql: `select from fact.used u where u.container_id = $1 and ${standing('u')}

@@ -11,10 +11,10 @@ import type { LayerRecordEntity } from './layer-record.entity.js';
 
 type Times = Pick<LayerRecordEntity, 'startedAt' | 'endedAt'>;
 
-type Draw = DrawnFrom & Record<'id' | 'quantity' | 'unit' | 'basis', string>;
+type Draw = DrawnFrom & Record<'id' | 'quantity' | 'unit' | 'basis', string> & { readonly kg: number };
 
 const OUTSIDE = `
-  select u.id, u.tank_id as "tankId", u.gun_id as "gunId", u.feed, u.quantity::text, u.unit, u.basis from fact.used u
+  select u.id, u.tank_id as "tankId", u.gun_id as "gunId", u.feed, u.quantity::text, u.unit, u.basis, u.kg from fact.used u
   where u.into_id = $1 and (u.happened_at < $2 or u.happened_at > $3) and ${standing('u')} order by u.id`;
 
 /**
@@ -24,9 +24,9 @@ const OUTSIDE = `
 export const moveDraws = async (fact: Fact, old: LayerRecordEntity, { startedAt, endedAt }: Times): Promise<void> => {
   if (startedAt.getTime() === old.startedAt.getTime() && endedAt.getTime() === old.endedAt.getTime()) return;
   for (const { id, ...draw } of await fact.tx.query<Draw[]>(OUTSIDE, [old.root, startedAt, endedAt])) {
-    const { quantity, unit, basis } = draw;
+    const { quantity, unit, basis, kg } = draw;
     const amount = { quantity, unit, basis } as Parameters<typeof drawAgain>[2]['amount'];
-    const taken = await drawAgain(fact, draw, { amount, at: endedAt, pointer: `/set/endedAt/${id}` });
+    const taken = await drawAgain(fact, draw, { amount, at: endedAt, kg, pointer: `/set/endedAt/${id}` });
     const replacement = childId(fact.id, `moves with its layer/${id}`);
     const reason = 'The layer was made at another time.';
     await fact.insert(CorrectionEntity, { corrects: id, correctsTable: 'used', replacement, reason });

@@ -9,10 +9,10 @@ import { forgetUnidentified } from '../platform/lots/forget-unidentified.js';
 import { LotInputEntity } from '../platform/lots/lot-input.entity.js';
 import type { LotEntity } from '../platform/lots/lot.entity.js';
 
-type Input = DrawnFrom & Record<'id' | 'quantity' | 'unit' | 'basis', string>;
+type Input = DrawnFrom & Record<'id' | 'quantity' | 'unit' | 'basis', string> & { readonly kg: number };
 
 const INPUTS = `
-  select i.id, i.tank_id as "tankId", i.gun_id as "gunId", i.feed, i.quantity::text, i.unit, i.basis
+  select i.id, i.tank_id as "tankId", i.gun_id as "gunId", i.feed, i.quantity::text, i.unit, i.basis, i.kg
   from fact.lot_input i where i.lot_id = $1 and i.happened_at <> $2 and ${standing('i')} order by i.id`;
 
 /**
@@ -21,9 +21,9 @@ const INPUTS = `
  */
 export const moveInputs = async (fact: Fact, { root, code }: LotEntity, at: Date): Promise<void> => {
   for (const { id, ...input } of await fact.tx.query<Input[]>(INPUTS, [root, at])) {
-    const { quantity, unit, basis } = input;
+    const { quantity, unit, basis, kg } = input;
     const amount = { quantity, unit, basis } as Parameters<typeof drawAgain>[2]['amount'];
-    const taken = await drawAgain(fact, input, { amount, at, pointer: `/set/happenedAt/${id}` });
+    const taken = await drawAgain(fact, input, { amount, at, kg, pointer: `/set/happenedAt/${id}` });
     const replacement = childId(fact.id, `moves with its lot/${id}`);
     const reason = `Lot ${code} was made at another time.`;
     await fact.insert(CorrectionEntity, { corrects: id, correctsTable: 'lot_input', replacement, reason });

@@ -5,6 +5,7 @@ import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { FROM_THE_LOT } from '../platform/lots/drawn-row.js';
+import { bookKg } from '../platform/lots/book-kg.js';
 import { findLots } from '../platform/lots/find-lots.js';
 import { makeLot, type MadeLot } from '../platform/lots/make-lot.js';
 import { kilogramsOf } from '../platform/lots/known-amount.js';
@@ -12,6 +13,7 @@ import type { ResolvedTaken } from '../platform/lots/resolved-taken.js';
 import { resolveTaken } from '../platform/lots/resolve-taken.js';
 import { Conflict, Unprocessable } from '../platform/refusals.js';
 import { followTank } from '../platform/lots/follow-tank.js';
+import { openHeelsOfEmptied } from './heel-of-emptied.js';
 import { fillBefore, nextFillNumber, type LastFill } from './last-fill.js';
 
 /**
@@ -30,14 +32,15 @@ export class FillTank {
       assertAlone(fact, tank, before);
       const inputs = await resolveTaken(fact, request.inputs, (i) => `/inputs/${i}`);
       const heel = await heelOf(fact, request, before);
+      if (!heel && before) await warnOfLost(fact, tankId, before);
       const made = await makeLot(fact, {
         code: request.code,
         origin: 'tank',
         tank: { id: tankId, fillNumber: await nextFillNumber(fact.tx, tankId) },
         inputs: heel ? [heel, ...inputs] : inputs,
       });
-      if (heel && before) await openHeelOfEmptied(fact, tank, tankId, before);
       await followTank(fact, tankId, `The fill of lot ${request.code} was recorded after this.`);
+      await openHeelsOfEmptied(fact, tank, tankId);
       return made;
     };
     // What was drawn after a fill that is recorded late is corrected, so nobody may draw meanwhile.
@@ -56,15 +59,15 @@ const assertAlone = (fact: Fact, tank: string, before: LastFill | undefined): vo
   }
 };
 
-/** A heel in a tank that was emptied since its last fill: one of the two is not as it was. Kept, and said. */
-const openHeelOfEmptied = async (fact: Fact, tank: string, tankId: string, before: LastFill): Promise<void> => {
-  const emptied = await fact.tx.query<unknown[]>(
-    `select from fact.tank_emptied e where e.tank_id = $1 and e.happened_at between $2 and $3 and ${standing('e')}`,
-    [tankId, before.happened_at, fact.happenedAt],
+/** An empty tank of which the book says that something was left: it is booked as lost, and said. */
+const warnOfLost = async (fact: Fact, tankId: string, before: LastFill): Promise<void> => {
+  const [row] = await fact.tx.query<[{ kg: number; emptied: boolean }]>(
+    `select ${bookKg('$1::uuid')} as kg, exists (
+       select from fact.tank_emptied e where e.tank_id = $2 and e.happened_at between $3 and $4 and ${standing('e')}) as emptied`,
+    [before.id, tankId, before.happened_at, fact.happenedAt],
   );
-  if (emptied.length === 0) return;
-  const detail = `Tank ${tank} was emptied before this fill, and a heel was measured all the same.`;
-  await fact.open({ rule: 'heel-of-emptied-tank', detail, aboutKind: 'lot', aboutId: fact.id, partId: null });
+  if (!row.emptied && row.kg > 1e-6)
+    fact.warn(`The tank was said to be empty; by the book ${row.kg.toFixed(1)} kg were left, which count as lost.`);
 };
 
 const heelOf = async (

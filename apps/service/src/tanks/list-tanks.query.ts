@@ -17,8 +17,9 @@ export class ListTanks {
       from fact.tank t
       join fact.material m on m.root = t.material_id and ${standing('m')}
       left join lateral (
-        select l.root, l.code from fact.lot l where l.tank_id = t.root and ${standing('l')}
-        order by l.happened_at desc, l.fill_number desc limit 1) l on true
+        select l.root, l.code, l.happened_at from fact.lot l where l.tank_id = t.root and ${standing('l')}
+        order by l.happened_at desc, l.fill_number desc limit 1) l on not exists (
+          select from fact.tank_emptied e where e.tank_id = t.root and e.happened_at >= l.happened_at and ${standing('e')})
       where ${standing('t')} order by t.code`);
   }
 }

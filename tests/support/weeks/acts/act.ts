@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import type { ModelDraw, PlantModel, Source } from '../plant-model.js';
+import type { PlantModel } from '../plant-model.js';
+import type { ModelDraw, Source } from '../model-facts.js';
 import type { Plant } from '../plant.js';
 
 /** One act of a week: done on the real plant and told to the model. An act that cannot be done does nothing. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { BEGIN, iso } from '../plant.js';
-import type { ModelPlace } from '../plant-model.js';
+import type { ModelPlace } from '../model-facts.js';
 import { kilograms, late, named, nth, pick, source, sourceOf, tellDraw, time, type Act } from './act.js';
 
 const LAYERS = [
@@ -24,9 +24,9 @@ const begin = (kind: ModelPlace['kind']) =>
         ),
       );
       const unjoined = plant.decks.filter((deck) => !model.hullOf.has(deck)).map((part) => ({ part }));
-      const any = plant.parts.map((part) => ({ part }));
+      const everyPart = plant.parts.map((part) => ({ part }));
       const where = pick<{ part: string; layer?: string }>(
-        kind === 'layer' ? free : kind === 'joint' ? unjoined : any,
+        kind === 'layer' ? free : kind === 'joint' ? unjoined : everyPart,
         how.where,
       );
       if (!where || !from) return;

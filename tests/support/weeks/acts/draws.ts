@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { kg } from '../../shop.js';
 import { iso } from '../plant.js';
-import type { ModelDraw, PlantModel } from '../plant-model.js';
+import type { PlantModel } from '../plant-model.js';
+import type { ModelDraw } from '../model-facts.js';
 import { kilograms, late, named, nth, pick, time, type Act } from './act.js';
 
 const told = (draw: ModelDraw, model: PlantModel): string => {

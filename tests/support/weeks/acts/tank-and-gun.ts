@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { kg } from '../../shop.js';
 import { iso } from '../plant.js';
-import type { ModelHookUp, PlantModel } from '../plant-model.js';
+import type { PlantModel } from '../plant-model.js';
+import type { ModelHookUp } from '../model-facts.js';
 import { kilograms, late, nth, pick, tellDraw, time, type Act } from './act.js';
 
 export const fill = fc

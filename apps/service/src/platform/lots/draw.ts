@@ -6,7 +6,7 @@ import { NotThere } from '../refusals.js';
 import { FROM_THE_LOT, type DrawnFrom, type Feed } from './drawn-row.js';
 import { findLots, type FoundLot } from './find-lots.js';
 import { hookUpAt, lotInTankAt } from './in-tank.sql.js';
-import { kilogramsOf } from './known-amount.js';
+import { kilogramsOf, type KnownAmount } from './known-amount.js';
 import { makeUnidentified } from './make-unidentified.js';
 import type { ResolvedTaken } from './resolved-taken.js';
 
@@ -15,6 +15,8 @@ export interface Drawing {
   readonly amount: Amount;
   readonly at: Date;
   readonly pointer: string;
+  /** Of what is recorded already, as of which lot it is drawn is found anew: its kilograms stay. */
+  readonly kg?: number;
 }
 
 /** What is said of material from a tank that nobody recorded a fill of by then. */
@@ -41,16 +43,15 @@ const TANK = `
  * @throws NotThere for an unknown tank, Unprocessable `unit-without-conversion`
  */
 export const drawFromTank = async (fact: Fact, tank: string, drawing: Drawing): Promise<ResolvedTaken> => {
-  const { amount, at, pointer } = drawing;
+  const { at, pointer } = drawing;
   const [found] = await fact.tx.query<Tank[]>(TANK, [fact.author.plantId, tank, at]);
   if (!found) throw new NotThere('tank', tank, `${pointer}/tank`);
   const drawn = { ...FROM_THE_LOT, tankId: found.id };
   if (found.lot !== null) return drawLot(fact, found.lot, drawn, drawing);
-  const known = kilogramsOf(
-    amount,
-    { code: `tank ${found.code}`, ...(found.density === null ? {} : { densityKgPerL: found.density }) },
-    `${pointer}/amount`,
-  );
+  const known = weigh(drawing, {
+    code: `tank ${found.code}`,
+    ...(found.density === null ? {} : { densityKgPerL: found.density }),
+  });
   const unidentified = {
     role: found.role,
     looks: beforeAnyFill(found.code),
@@ -65,7 +66,7 @@ export const drawFromTank = async (fact: Fact, tank: string, drawing: Drawing): 
  * @param gun its id
  */
 export const drawFromGun = async (fact: Fact, gun: string, feed: Feed, drawing: Drawing): Promise<ResolvedTaken> => {
-  const { amount, at, pointer } = drawing;
+  const { at, pointer } = drawing;
   const from = { ...FROM_THE_LOT, gunId: gun, feed };
   const [fed] = await fact.tx.query<{ lot_id: string | null; tank_id: string | null }[]>(hookUpAt('$1', '$2', '$3'), [
     gun,
@@ -77,7 +78,7 @@ export const drawFromGun = async (fact: Fact, gun: string, feed: Feed, drawing: 
     const { drawn, ...taken } = await drawFromTank(fact, fed.tank_id, drawing);
     return { ...taken, drawn: { ...from, tankId: drawn.tankId } };
   }
-  const known = kilogramsOf(amount, { code: `the ${feed} of the gun` }, `${pointer}/amount`);
+  const known = weigh(drawing, { code: `the ${feed} of the gun` });
   const unidentified = { role: feed, looks: `sprayed while no ${feed} was hooked up to the gun on record`, likely: [] };
   return { lot: await makeUnidentified(fact, unidentified, known, at, pointer), drawn: from, amount: known };
 };
@@ -92,13 +93,11 @@ export const drawAgain = async (
   return tankId === null ? undefined : drawFromTank(fact, tankId, drawing);
 };
 
-const drawLot = async (
-  fact: Fact,
-  id: string,
-  drawn: DrawnFrom,
-  { amount, at, pointer }: Drawing,
-): Promise<ResolvedTaken> => {
-  const lots = await findLots(fact.tx, fact.author.plantId, [id], at);
+const drawLot = async (fact: Fact, id: string, drawn: DrawnFrom, drawing: Drawing): Promise<ResolvedTaken> => {
+  const lots = await findLots(fact.tx, fact.author.plantId, [id], drawing.at);
   const lot = lots.get(id) as FoundLot;
-  return { lot, drawn, amount: kilogramsOf(amount, lot, `${pointer}/amount`) };
+  return { lot, drawn, amount: weigh(drawing, lot) };
 };
+
+const weigh = ({ amount, kg, pointer }: Drawing, of: Parameters<typeof kilogramsOf>[1]): KnownAmount =>
+  kg === undefined ? kilogramsOf(amount, of, `${pointer}/amount`) : { ...amount, kg };

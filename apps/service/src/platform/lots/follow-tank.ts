@@ -12,7 +12,7 @@ const HEELS = `
   with fills as (
     select l.root, l.happened_at, lag(l.root) over (order by l.happened_at, l.fill_number) as before
     from fact.lot l where l.tank_id = $1 and ${standing('l')})
-  select i.id, f.happened_at, f.before, i.quantity::text, i.unit, i.basis
+  select i.id, f.happened_at, f.before, i.quantity::text, i.unit, i.basis, i.kg
   from fills f
   join fact.lot_input i on i.lot_id = f.root and i.tank_id is null and i.gun_id is null and ${standing('i')}
   join fact.lot heel on heel.id = i.input_id
@@ -28,6 +28,7 @@ interface Heel {
   readonly quantity: string;
   readonly unit: string;
   readonly basis: string;
+  readonly kg: number;
 }
 
 /**
@@ -35,10 +36,10 @@ interface Heel {
  * of the fill before it, and what was drawn is of the lot that was in it then. What is not is corrected.
  */
 export const followTank = async (fact: Fact, tankId: string, reason: string): Promise<void> => {
-  for (const { id, happened_at, before, ...entered } of await fact.tx.query<Heel[]>(HEELS, [tankId])) {
+  for (const { id, happened_at, before, kg, ...entered } of await fact.tx.query<Heel[]>(HEELS, [tankId])) {
     const amount = entered as Parameters<typeof drawFromTank>[2]['amount'];
     const just = new Date(happened_at.getTime() - 1);
-    const lot = before ?? (await drawFromTank(fact, tankId, { amount, at: just, pointer: `/${id}` })).lot.id;
+    const lot = before ?? (await drawFromTank(fact, tankId, { amount, at: just, kg, pointer: `/${id}` })).lot.id;
     await redraw(fact, 'lot_input', { id, lot }, reason);
   }
   await followDraws(fact, 'tank_id', tankId, reason);

@@ -42,6 +42,14 @@ const MADE = `made as (
   from parts p join fact.layer_record r on r.part_id = p.id and ${standing('r')}
   join fact.schedule_layer y on y.id = r.schedule_layer_id)`;
 
+/** Layers, joints, repairs and touch-ups of the parts. */
+const PLACED = `placed as (
+  select p.number as part, place.place_id as root, m.code as layer, coalesce(m.name, 'a ' || place.into_kind) as place_name,
+    coalesce(m.position, 0) as position
+  from (${PLACES_OF_PARTS.replaceAll('$1', 'array(select id from parts)')}) place
+  join parts p on p.id = place.part_id
+  left join made m on m.root = place.place_id)`;
+
 /** A signature is of one version of a record, and of what was in it then: what comes after it must be signed again. */
 const UNSIGNED = `
   select 'hold-point-unsigned', m.part, m.code, m.root, 'Hold point ' || m.hold_point || ' of ' || m.name || case
@@ -101,21 +109,20 @@ const NONCONFORMITIES_OPEN = `
       or (c.part_id is null and c.about_id = any($2::uuid[])))
     and ${isOpenNonconformity('c')}`;
 
-/** One for each layer or repair and piece of equipment: until quality disposes of the bad check, or of each reading. */
+/** One for each layer, joint, repair or touch-up and piece of equipment: until quality disposes of the bad check, or of each reading. */
 const EQUIPMENT_SUSPECT = `
-  select 'equipment-suspect', p.number, w.layer, k.id,
-    w.what || ' ' || w.code || ' was found unfit (' || k.what || '), and ' || w.layer_name || ' was made or read with it meanwhile: read again with another, or give a concession for the check.', w.position
-  from parts p
-  join (
-    select distinct m.part, m.code as layer, m.name as layer_name, m.position, e.root as equipment_id, e.code, 'Equipment' as what, g.happened_at as at
-    from made m join fact.reading g on g.of_id = m.root and ${standing('g')} join fact.equipment e on e.id = g.equipment_id
+  select 'equipment-suspect', w.part, w.layer, k.id,
+    w.what || ' ' || w.code || ' was found unfit (' || k.what || '), and ' || w.place_name || ' was made or read with it meanwhile: read again with another, or give a concession for the check.', w.position
+  from (
+    select m.part, m.layer, m.place_name, m.position, e.root as equipment_id, e.code, 'Equipment' as what, g.happened_at as at
+    from placed m join fact.reading g on g.of_id = m.root and ${standing('g')} join fact.equipment e on e.id = g.equipment_id
     where not exists (select from fact.disposition o where o.of_id = g.root and o.disposition = 'use as is' and ${standing('o')})
       and not exists (select from fact.reading again where again.of_id = g.of_id and again.what = g.what and again.spot = g.spot
         and again.happened_at > g.happened_at and again.verdict = 'inside' and ${standing('again')}
-        and not ${isSuspect('again.equipment_id', 'again.happened_at')})
+        and again.equipment_id is not null and not ${isSuspect('again.equipment_id', 'again.happened_at')})
     union
-    select distinct m.part, m.code, m.name, m.position, e.root, e.code, 'Gun', u.happened_at
-    from made m join fact.used u on u.into_id = m.root and ${standing('u')} join fact.equipment e on e.id = u.gun_id) w on w.part = p.number
+    select m.part, m.layer, m.place_name, m.position, e.root, e.code, 'Gun', u.happened_at
+    from placed m join fact.used u on u.into_id = m.root and ${standing('u')} join fact.equipment e on e.id = u.gun_id) w
   cross join lateral (${suspectChecks('w.equipment_id', 'w.at')}) k`;
 
 const LOTS_HELD = `
@@ -138,7 +145,7 @@ const CONTAINERS_REJECTED = `
   from fact.container c join fact.lot l on l.root = c.lot_id and ${standing('l')} cross join ${drawnFrom('c')} d
   where c.lot_id = any($2::uuid[]) and ${standing('c')} and ${containerRejected('c.root', "'infinity'")}`;
 
-const ALL = `with ${PARTS}, ${MADE}
+const ALL = `with ${PARTS}, ${MADE}, ${PLACED}
   select distinct rule, part, layer, about, detail, place from (
     ${[PARTS_MISSING, LAYERS_MISSING, UNSIGNED, NOTHING_USED, READINGS_MISSING, READINGS_OUTSIDE, DEFECTS_OPEN, NONCONFORMITIES_OPEN, EQUIPMENT_SUSPECT, LOTS_HELD, HOLDS, ASKS_OPEN, TOUCH_UPS_OPEN, PARTS_SCRAPPED, CONTAINERS_REJECTED].join(' union all ')}
   ) found order by part nulls last, place, rule, detail, about`;

@@ -20,11 +20,25 @@ export const isRepaired = (defect: string, asOf?: string): string => `coalesce((
   from fact.repair_defect rd
   join fact.repair rp on rp.root = rd.repair_id and ${standing('rp', asOf)}
   where rd.defect_id = ${defect}.root and ${standing('rd', asOf)}
-  order by rp.number desc limit 1), false)`;
+  order by rp.happened_at desc, rp.recorded_at desc, rp.number desc limit 1), false)`;
+
+/** SQL: a repair of this defect was refused, or failed when it was inspected again, after an instant. */
+const failedSince = (defect: string, at: string, asOf?: string): string => `exists (
+  select from fact.repair_defect fd
+  join fact.repair fr on fr.root = fd.repair_id and ${standing('fr', asOf)}
+  where fd.defect_id = ${defect}.root and ${standing('fd', asOf)} and (
+    exists (select from fact.acceptance fa where fa.repair_id = fr.id and not fa.accepted and fa.happened_at > ${at} and ${standing('fa', asOf)})
+    or exists (select from fact.re_inspection fi where fi.repair_id = fr.id and not fi.passed and fi.happened_at > ${at} and ${standing('fi', asOf)})))`;
+
+/** SQL: a defect is under concession, and no repair of it failed since: then the concession was of something else. */
+export const isConceded = (defect: string, asOf?: string): string => `exists (
+  select from fact.disposition given where given.of_id = ${defect}.root and given.disposition = 'use as is'
+    and given.recorded_at >= ${defect}.recorded_at and ${standing('given', asOf)}
+    and not ${failedSince(defect, 'given.happened_at', asOf)})`;
 
 /** SQL: a defect that is neither repaired and accepted nor under concession. */
 export const isOpenDefect = (defect: string, asOf?: string): string =>
-  `not ${disposed(defect, "'use as is'", asOf)} and not ${isRepaired(defect, asOf)}`;
+  `not ${isConceded(defect, asOf)} and not ${isRepaired(defect, asOf)}`;
 
 /**
  * SQL: a reading that is outside, or cannot be judged, and is neither under concession nor read again inside at the

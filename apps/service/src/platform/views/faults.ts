@@ -5,7 +5,7 @@ import { standing } from '../facts/standing.js';
 import { defectMark, repairMark, touchUpMark } from '../marks/marks.js';
 import { asksOf } from '../release/asks.sql.js';
 import { goOnOf } from '../release/go-on.sql.js';
-import { isRepaired } from '../release/open.js';
+import { isConceded, isRepaired } from '../release/open.js';
 
 export type DefectState = 'open' | 'repair to be accepted' | 'repaired' | 'concession' | 'scrapped';
 
@@ -41,7 +41,7 @@ const DEFECTS = `
     coalesce((select json_agg(json_build_object('id', f.id, 'originalSha256', f.original_sha256) order by f.recorded_at, f.id)
       from fact.photo f where f.defect_id = d.root and ${standing('f', '$3')}), '[]') as photos,
     case
-      when o.disposition = 'use as is' then 'concession'
+      when ${isConceded('d', '$3')} then 'concession'
       when o.disposition = 'scrap' then 'scrapped'
       when ${isRepaired('d', '$3')} then 'repaired'
       when exists (select from fact.repair_defect x join fact.repair r on r.root = x.repair_id and ${standing('r', '$3')}
