@@ -58,9 +58,21 @@ export const PLANTED = {
   },
   'what is said late of a lot finds nothing that was used meanwhile': {
     file: `${service}/platform/used/judge-again.ts`,
-    find: 'await judgeSince(fact);',
+    find: 'await open(fact, await drawsSince(fact));',
     replace: '',
     test: 'store-by-time',
+  },
+  'what is used while a job waits is not followed': {
+    file: `${service}/platform/composition/composition.ts`,
+    find: 'await followStale(fact);',
+    replace: '',
+    test: 'recomputations',
+  },
+  'a job composes tank lots in any order': {
+    file: `${service}/platform/recompute/recompute-plant.ts`,
+    find: 'const order = await inputsFirstOf(tx, [...byId.keys()]);',
+    replace: 'const order = (await inputsFirstOf(tx, [...byId.keys()])).toReversed();',
+    test: 'recomputations',
   },
   'a correction stops at the lot it corrects': {
     file: `${service}/platform/composition/reach-of-corrections.ts`,

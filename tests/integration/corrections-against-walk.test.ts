@@ -1,23 +1,18 @@
-import { afterAll, beforeAll, expect, it } from '@jest/globals';
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
+import { AtOnce } from '../../apps/service/src/platform/composition/at-once.js';
 import { rebuildDerived } from '../../apps/service/src/platform/composition/rebuild.js';
 import { compareSearch } from '../support/compare-search.js';
 import { keptDerived } from '../support/derived.js';
 import { randomGenealogy, type InventedGenealogy } from '../support/random-genealogy.js';
 import { GenealogyRecorder, openForGenealogies } from '../support/record-genealogy.js';
+import { recomputed } from '../support/recomputed.js';
 import { startService, type RunningService } from '../support/service.js';
 import { kg, Shop, type Fields } from '../support/shop.js';
 import { readFacts } from '../support/walk/index.js';
 
 let service: RunningService;
 let shop: Shop;
-beforeAll(async () => {
-  service = await startService();
-  shop = await new Shop(service).open();
-  await openForGenealogies(shop);
-});
-afterAll(() => service.close());
-
 /** A correction to make: of the n-th input or use, counted round. */
 const change = fc.record({
   of: fc.constantFrom(
@@ -79,6 +74,7 @@ const follow = async ([invented, changes]: [InventedGenealogy, readonly Change[]
   await recorder.record();
   const codes = invented.lots.map((lot) => recorder.code(lot.id));
   for (const made of changes) await correct(made, recorder.code(''), codes);
+  await recomputed(service);
   const known = await readFacts((sql) => service.asOwner(sql));
   const rows = await service.asOwner<{ root: string; code: string }>(
     'select root, code from fact.lot where code = any($1)',
@@ -98,16 +94,28 @@ const follow = async ([invented, changes]: [InventedGenealogy, readonly Change[]
   for (const { root } of rows) await compareSearch(shop, root, facts, numbers);
 };
 
-it('follows corrections of inputs and uses, whatever they reach', async () => {
-  const plan = fc.tuple(randomGenealogy(40), fc.array(change, { minLength: 1, maxLength: 8 }));
-  await fc.assert(fc.asyncProperty(plan, follow), { numRuns: 15, endOnFailure: true });
-}, 240_000);
+describe.each([
+  { how: 'at once', atOnce: new AtOnce() },
+  { how: 'by a job', atOnce: new AtOnce(0, 0) },
+])('what is searched, worked out $how', ({ atOnce }) => {
+  beforeAll(async () => {
+    service = await startService({ atOnce });
+    shop = await new Shop(service).open();
+    await openForGenealogies(shop);
+  });
+  afterAll(() => service.close());
 
-it('keeps to the last bit what a rebuild from the facts works out', async () => {
-  const kept = await keptDerived(service);
-  const [plant] = await service.asOwner<{ id: string }>('select id from fact.plant');
-  const rebuilt = await rebuildDerived(service.db, plant?.id ?? '');
-  expect(rebuilt.tankLots).toBeGreaterThan(5);
-  expect(rebuilt.places).toBeGreaterThan(20);
-  expect(await keptDerived(service)).toEqual(kept);
-}, 120_000);
+  it('follows corrections of inputs and uses, whatever they reach', async () => {
+    const plan = fc.tuple(randomGenealogy(40), fc.array(change, { minLength: 1, maxLength: 8 }));
+    await fc.assert(fc.asyncProperty(plan, follow), { numRuns: 15, endOnFailure: true });
+  }, 240_000);
+
+  it('keeps to the last bit what a rebuild from the facts works out', async () => {
+    const kept = await keptDerived(service);
+    const [plant] = await service.asOwner<{ id: string }>('select id from fact.plant');
+    const rebuilt = await rebuildDerived(service.db, plant?.id ?? '');
+    expect(rebuilt.tankLots).toBeGreaterThan(5);
+    expect(rebuilt.places).toBeGreaterThan(20);
+    expect(await keptDerived(service)).toEqual(kept);
+  }, 120_000);
+});

@@ -92,6 +92,24 @@ describe('what a gun sprayed', () => {
     expect((await shop.read<PartView>('/api/parts/605-H')).nonconformities).toEqual([]);
   });
 
+  it('from a tank that nobody recorded a fill of, follows the fill, also when the hook-up was set right before it', async () => {
+    await shop.act('/api/equipment', { code: 'G-4', kind: 'gun', description: 'Gun' });
+    await shop.act('/api/tanks', { code: 'T9', material: 'RES-VE', capacityKg: 2_000 });
+    await shop.startHull('609');
+    const filled = shop.tick();
+    const hooked = shop.tick();
+    await shop.layer('609', 'L2', [{ gun: 'G-4', feed: 'resin', amount: kg(10) }]);
+    const late = await shop.act('/api/guns/G-4/hook-ups', { feed: 'resin', tank: 'T9' });
+    await shop.correct(late, { kind: 'hook-up', happenedAt: hooked });
+    await shop.act('/api/tanks/T9/fills', {
+      ...{ code: 'T9-1', heel: null, happenedAt: filled },
+      inputs: [{ lot: 'VE-1', amount: kg(100) }],
+    });
+    expect(await kgOf('VE-1', '609')).toBe(10);
+    const { nonconformities } = await shop.read<PartView>('/api/parts/609-H');
+    expect(nonconformities.map(({ rule }) => rule)).toEqual(['layer-out-of-order']);
+  });
+
   it('in litres stays what it was in kilograms, when the drum entered late has no density', async () => {
     await shop.act('/api/equipment', { code: 'G-3', kind: 'gun', description: 'Gun' });
     await shop.act('/api/guns/G-3/hook-ups', { feed: 'resin', lot: 'VE-1' });

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
 import type { DataSource } from 'typeorm';
-import { createApp } from '../../apps/service/src/create-app.js';
+import { createApp, type ToCreate } from '../../apps/service/src/create-app.js';
 import { serviceDataSource } from '../../apps/service/src/platform/database/data-source.js';
 import { cloneDatabase, type Clone } from './clone.js';
 
@@ -21,10 +21,11 @@ export interface RunningService {
   close(): Promise<void>;
 }
 
-/** What a test may ask for: `webDir` is the folder of the web app, to serve its page too. */
-export interface ToStart {
-  readonly webDir?: string;
-}
+/**
+ * What a test may ask for: `webDir` is the folder of the web app, to serve its page too; `atOnce` is how much a correction
+ * works out before it answers.
+ */
+export type ToStart = Pick<ToCreate, 'webDir' | 'atOnce'>;
 
 /** Starts the service in this process on a clone of the migrated database, listening on a free loopback port. */
 export const startService = async (asked: ToStart = {}): Promise<RunningService> => {

@@ -17,9 +17,13 @@ import { MaterialsModule } from './materials/materials.module.js';
 import { ModelsModule } from './models/models.module.js';
 import { PartsModule } from './parts/parts.module.js';
 import { PeopleModule } from './people/people.module.js';
+import { AtOnce } from './platform/composition/at-once.js';
 import { Composition } from './platform/composition/composition.js';
 import { Amendments } from './platform/facts/amendments.js';
 import { RecordFact } from './platform/facts/record-fact.js';
+import { FinishRecomputation } from './platform/recompute/finish-recomputation.js';
+import { RecomputePlant } from './platform/recompute/recompute-plant.js';
+import { RecomputeWorker } from './platform/recompute/worker.js';
 import { DemoProgress } from './platform/demo-progress.js';
 import { ProblemFilter } from './platform/http/problem.filter.js';
 import { ReceiptStatus } from './platform/http/receipt-status.js';
@@ -28,6 +32,7 @@ import { PhotoStore } from './platform/photos/photo-store.js';
 import { ReadingsModule } from './readings/readings.module.js';
 import { DropsModule } from './drops/drops.module.js';
 import { GunsModule } from './guns/guns.module.js';
+import { RecomputationsModule } from './recomputations/recomputations.module.js';
 import { RecordsModule } from './records/records.module.js';
 import { RepairsModule } from './repairs/repairs.module.js';
 import { StoreModule } from './store/store.module.js';
@@ -55,7 +60,7 @@ const FEATURES = [
     RepairsModule,
     CorrectionsModule,
   ],
-  ...[PartsModule, TraceModule, RecordsModule, HealthModule, DemoModule],
+  ...[RecomputationsModule, PartsModule, TraceModule, RecordsModule, HealthModule, DemoModule],
 ];
 
 const EDGE = [
@@ -68,17 +73,21 @@ const EDGE = [
 export interface Given {
   readonly db: DataSource;
   readonly dataDir: string;
+  /** How much a correction works out before it answers. */
+  readonly atOnce?: AtOnce;
 }
 
 /** The service: the platform below, and every feature on it. */
 @Global()
 @Module({})
 export class AppModule {
-  static for({ db, dataDir }: Given): DynamicModule {
+  static for({ db, dataDir, atOnce = new AtOnce() }: Given): DynamicModule {
     const platform = [
       { provide: DataSource, useValue: db },
       { provide: PhotoStore, useValue: new PhotoStore(join(dataDir, 'photos')) },
+      { provide: AtOnce, useValue: atOnce },
       ...[RecordFact, Rehearse, Composition, Amendments, DemoProgress],
+      ...[FinishRecomputation, RecomputePlant, RecomputeWorker],
     ];
     return {
       module: AppModule,

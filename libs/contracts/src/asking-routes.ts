@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import * as trace from './trace.js';
-import { Instant } from './envelope.js';
+import { Instant, PageQuery } from './envelope.js';
 import { Health } from './problem.js';
+import { RecomputationsPage, RecomputationView } from './recomputations.js';
 import { get, post } from './route.js';
 
 /** The searches, the papers, and whether the service is well. */
@@ -17,7 +18,7 @@ export const askingRoutes = {
     path: '/api/lots/:lot/hulls.ndjson',
     tag: 'trace',
     summary:
-      'The same, all of it, one JSON object a line. When the past was corrected while it was read, a last line with the field `corrected` says so: ask again.',
+      'The same, all of it, one JSON object a line. When the past was corrected while it was read, a last line with the field `corrected` says so: ask again. When figures were being worked out anew, a last line with the field `recomputing` says so.',
     query: trace.ReachQuery.omit({ limit: true, cursor: true }),
     produces: 'application/x-ndjson',
   }),
@@ -39,6 +40,19 @@ export const askingRoutes = {
     tag: 'trace',
     summary: 'The lots in the layer and place of a defect, and the other hulls that hold them.',
     response: trace.DefectSuspects,
+  }),
+  listRecomputations: get({
+    path: '/api/recomputations',
+    tag: 'corrections',
+    summary: 'What corrections reached that is or was worked out anew by a job; the newest first.',
+    query: PageQuery,
+    response: RecomputationsPage,
+  }),
+  readRecomputation: get({
+    path: '/api/recomputations/:correction',
+    tag: 'corrections',
+    summary: 'How far the job is that works out anew what one correction reached.',
+    response: RecomputationView,
   }),
   buildRecord: get({
     path: '/api/hulls/:number/build-record.pdf',

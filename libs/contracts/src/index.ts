@@ -17,6 +17,7 @@ export * from './parts.js';
 export * from './store.js';
 export * from './molds.js';
 export * from './corrections.js';
+export * from './recomputations.js';
 export * from './trace.js';
 export * from './problem.js';
 export * from './routes.js';

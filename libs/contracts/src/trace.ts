@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Code, Instant, PageQuery, page } from './envelope.js';
 import { Whereabouts } from './hulls.js';
+import { recomputing } from './recomputations.js';
 
 export const ReachQuery = PageQuery.extend({
   minShare: z.coerce
@@ -66,7 +67,7 @@ export const ReachedHull = z
   })
   .meta({ id: 'ReachedHull' });
 export type ReachedHull = z.output<typeof ReachedHull>;
-export const ReachPage = page('ReachPage', ReachedHull);
+export const ReachPage = page('ReachPage', ReachedHull).extend({ recomputing }).meta({ id: 'ReachPage' });
 export type ReachPage = z.output<typeof ReachPage>;
 
 const PathStep = z.object({ lot: z.string(), origin: z.string() });
@@ -100,7 +101,12 @@ export const LotInHull = z
 export type LotInHull = z.output<typeof LotInHull>;
 
 export const HullLots = z
-  .object({ hull: z.string(), lots: z.array(LotInHull), assumes: z.string().describe('what the figures rest on') })
+  .object({
+    hull: z.string(),
+    lots: z.array(LotInHull),
+    assumes: z.string().describe('what the figures rest on'),
+    recomputing,
+  })
   .meta({ id: 'HullLots' });
 export type HullLots = z.output<typeof HullLots>;
 
@@ -128,7 +134,7 @@ export const SharedLot = z
   })
   .meta({ id: 'SharedLot' });
 export type SharedLot = z.output<typeof SharedLot>;
-export const SharedLotsPage = page('SharedLotsPage', SharedLot);
+export const SharedLotsPage = page('SharedLotsPage', SharedLot).extend({ recomputing }).meta({ id: 'SharedLotsPage' });
 export type SharedLotsPage = z.output<typeof SharedLotsPage>;
 
 /** From one defect: the lots in its layer and place, and the other hulls that hold each. */
@@ -139,6 +145,7 @@ export const DefectSuspects = z
     part: z.string(),
     layer: z.string().nullable(),
     looksAt: z.string().describe('which layers and repairs were looked at'),
+    recomputing,
     lots: z.array(
       z.object({
         lot: z.string(),

@@ -5,7 +5,7 @@ import { findPeople } from '../platform/facts/author.js';
 import type { Fact } from '../platform/facts/fact.js';
 import { insertVersion, readVersion } from '../platform/facts/new-version.js';
 import { assertNotAhead } from '../platform/facts/not-ahead.js';
-import { openNewlyBroken } from '../platform/facts/open-newly-broken.js';
+import { openNewlyBrokenAbout } from '../platform/facts/open-newly-broken.js';
 import { standing } from '../platform/facts/standing.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { Conflict, InvalidRequest } from '../platform/refusals.js';
@@ -66,7 +66,7 @@ const openBroken = async (fact: Fact, id: string): Promise<void> => {
   const request = { startedAt: startedAt.toISOString(), climate: (climateEntered ?? undefined) as SetLayer['climate'] };
   const lots = used.map((row) => row.lot_id);
   const broken = await brokenLayerRules(fact.tx, { partId, layer, request, lots });
-  await openNewlyBroken(fact, broken, { aboutKind: 'layer', aboutId: root, partId });
+  await openNewlyBrokenAbout(fact, broken, { aboutKind: 'layer', aboutId: root, partId });
 };
 
 const whereOf = async (

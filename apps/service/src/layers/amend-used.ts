@@ -4,7 +4,7 @@ import { Amendments } from '../platform/facts/amendments.js';
 import type { Fact } from '../platform/facts/fact.js';
 import { insertVersion, readVersion } from '../platform/facts/new-version.js';
 import { assertNotAhead } from '../platform/facts/not-ahead.js';
-import { openNewlyBroken } from '../platform/facts/open-newly-broken.js';
+import { openNewlyBrokenAbout } from '../platform/facts/open-newly-broken.js';
 import { standing } from '../platform/facts/standing.js';
 import { PLACES_OF_VERSIONS, standingPlaces } from '../platform/places/places.js';
 import { brokenLotRules, type BrokenRule } from '../platform/lots/break-of-lot-rules.js';
@@ -51,7 +51,7 @@ export class AmendUsed {
 const openBroken = async (fact: Fact, lot: FoundLot, { intoKind, intoId }: Into): Promise<void> => {
   const [place] = await fact.tx.query<{ part_id: string }[]>(PLACE, [intoId]);
   const about = { aboutKind: intoKind, aboutId: intoId, partId: place?.part_id ?? null };
-  await openNewlyBroken(fact, [...brokenLotRules(lot), ...(await foreignIn(fact, lot, intoId))], about);
+  await openNewlyBrokenAbout(fact, [...brokenLotRules(lot), ...(await foreignIn(fact, lot, intoId))], about);
 };
 
 const foreignIn = async (fact: Fact, lot: FoundLot, intoId: string): Promise<readonly BrokenRule[]> => {

@@ -1,6 +1,6 @@
 import type { Fact } from '../platform/facts/fact.js';
 import { CorrectionEntity } from '../platform/facts/correction.entity.js';
-import { openNewlyBroken } from '../platform/facts/open-newly-broken.js';
+import { openNewlyBrokenAbout } from '../platform/facts/open-newly-broken.js';
 import { standing } from '../platform/facts/standing.js';
 import { childId } from '../platform/ids.js';
 import { brokenOrder } from './broken-layer-rules.js';
@@ -36,7 +36,7 @@ export const judgeOrder = async (fact: Fact, partId: string): Promise<void> => {
   for (const { root, schedule_layer_id, started_at } of made) {
     const layer = await readScheduleLayer(fact.tx, schedule_layer_id);
     const broken = await brokenOrder(fact.tx, { partId, layer, startedAt: started_at.toISOString() });
-    await openNewlyBroken(fact, broken, { aboutKind: 'layer', aboutId: root, partId });
+    await openNewlyBrokenAbout(fact, broken, { aboutKind: 'layer', aboutId: root, partId });
     for (const { id, rule, detail } of await fact.tx.query<Known[]>(SAID, [root])) {
       if (broken.some((each) => each.rule === rule && each.detail === detail)) continue;
       const reason = 'What was missing had happened before, and was entered later.';

@@ -7,6 +7,7 @@ import { loadUpstream } from '../platform/composition/load-upstream.js';
 import { standing } from '../platform/facts/standing.js';
 import { bookKg, lostKg, measuredDifferenceKg, takenKg } from '../platform/lots/book-kg.js';
 import { uuidOrNull } from '../platform/lookups/uuid-or-null.js';
+import { recomputingLot } from '../platform/recompute/recomputing.js';
 import { NotThere } from '../platform/refusals.js';
 import { LOT_COLUMNS, LOT_TABLES } from './lot-columns.js';
 
@@ -46,7 +47,7 @@ export class ReadLot {
       role,
       fraction,
     }));
-    return { ...found, composition };
+    return { ...found, composition, recomputing: await recomputingLot(tx, found.id) };
   }
 }
 

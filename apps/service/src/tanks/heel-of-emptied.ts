@@ -1,5 +1,5 @@
 import type { Fact } from '../platform/facts/fact.js';
-import { openNewlyBroken } from '../platform/facts/open-newly-broken.js';
+import { openNewlyBrokenAbout } from '../platform/facts/open-newly-broken.js';
 import { standing } from '../platform/facts/standing.js';
 
 /** Fills of tank `$1` with a heel of the fill before them, although the tank was emptied in between. */
@@ -16,7 +16,7 @@ const FOUND = `
 export const openHeelsOfEmptied = async (fact: Fact, tank: string, tankId: string): Promise<void> => {
   const detail = `Tank ${tank} was emptied before this fill, and a heel was measured all the same.`;
   for (const { root } of await fact.tx.query<{ root: string }[]>(FOUND, [tankId]))
-    await openNewlyBroken(fact, [{ rule: 'heel-of-emptied-tank', detail }], {
+    await openNewlyBrokenAbout(fact, [{ rule: 'heel-of-emptied-tank', detail }], {
       aboutKind: 'lot',
       aboutId: root,
       partId: null,

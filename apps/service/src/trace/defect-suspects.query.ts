@@ -4,6 +4,7 @@ import { readAsOne } from '../platform/database/read-as-one.js';
 import type { DefectSuspects as Answer } from '@hull-record/contracts';
 import { distanceOnSkin, type Place } from '@hull-record/trade';
 import { standing } from '../platform/facts/standing.js';
+import { recomputingAny } from '../platform/recompute/recomputing.js';
 import { findStanding } from '../platform/lookups/find-standing.js';
 import { describeLots } from './describe-lots.js';
 import { otherHullsWith } from './other-hulls.js';
@@ -46,6 +47,8 @@ export class DefectSuspects {
       part: about.part,
       layer: about.layer,
       looksAt: looksAt(about.layer, repairs.length),
+      // Every hull of the plant is counted among the others.
+      recomputing: await recomputingAny(tx),
       lots,
     };
   }

@@ -4,6 +4,7 @@ import { readAsOne } from '../platform/database/read-as-one.js';
 import type { HullLots as Answer, LotInHull } from '@hull-record/contracts';
 import { weakestBasis, type Basis } from '@hull-record/trade';
 import { standing } from '../platform/facts/standing.js';
+import { recomputingParts } from '../platform/recompute/recomputing.js';
 import { findHull } from '../platform/lookups/find-hull.js';
 import { describeLots, type DescribedLot } from './describe-lots.js';
 import { Paths } from './paths.js';
@@ -37,6 +38,10 @@ export class HullLots {
       hull: number,
       lots: lots.sort(byRoleThenLot),
       assumes: 'Assumes well-mixed tanks. Lots under 1e-9 of what they went into are left out.',
+      recomputing: await recomputingParts(
+        tx,
+        parts.map((row) => row.part_id),
+      ),
     };
   }
 }

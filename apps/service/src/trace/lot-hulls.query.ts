@@ -1,10 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import { Readable } from 'node:stream';
 import { DataSource, type EntityManager } from 'typeorm';
-import type { ReachedHull, ReachPage, ReachQuery } from '@hull-record/contracts';
+import type { ReachedHull, ReachPage, ReachQuery, Recomputing } from '@hull-record/contracts';
 import { readAsOne } from '../platform/database/read-as-one.js';
 import { readCursor, toPage } from '../platform/http/cursor.js';
 import { correctedSince, seenNow, type Seen } from '../platform/facts/corrected-since.js';
+import { recomputingDownstream } from '../platform/recompute/recomputing.js';
 import { findLot } from './find-lot.js';
 import { placesOfMadeLot, type ReachedPlace } from './places-of-made-lot.js';
 import { reachedHulls, REACH_GIVEN, REACH_OF_SOURCE } from './reach.sql.js';
@@ -22,8 +23,11 @@ export class LotHulls {
 
   async page(lot: string, query: ReachQuery): Promise<ReachPage> {
     const after = readCursor(query.cursor, 1)[0] ?? null;
-    const page = await readAsOne(this.db, async (tx) => readPage(tx, await ask(tx, lot, query), after, query.limit));
-    return { ...page, items: page.items.map(withoutKey) };
+    return readAsOne(this.db, async (tx) => {
+      const asked = await ask(tx, lot, query);
+      const page = await readPage(tx, asked, after, query.limit);
+      return { ...page, items: page.items.map(withoutKey), recomputing: await recomputingDownstream(tx, asked.lot) };
+    });
   }
 
   /**
@@ -33,30 +37,33 @@ export class LotHulls {
    */
   async stream(lot: string, query: Asked, atOnce = STREAMED_AT_ONCE): Promise<Readable> {
     const page = (after: Key): Promise<SeenPage> =>
-      readAsOne(this.db, async (tx) => ({
-        ...(await readPage(tx, await ask(tx, lot, query), after, atOnce)),
-        seen: await seenNow(tx),
-      }));
+      readAsOne(this.db, async (tx) => {
+        const asked = await ask(tx, lot, query);
+        const recomputing = await recomputingDownstream(tx, asked.lot);
+        return { ...(await readPage(tx, asked, after, atOnce)), recomputing, seen: await seenNow(tx) };
+      });
     return Readable.from(lines(await page(null), page, (seen) => correctedSince(this.db.manager, seen)));
   }
 }
 
 /** A question in SQL; its parameters without the key and limit of a page, which stand fourth and fifth. */
 interface Statement {
+  /** Id of the lot that is asked for. */
+  readonly lot: string;
   readonly sql: string;
   readonly parameters: readonly unknown[];
 }
 
 type Key = string | number | null;
 type Page = { items: Row[]; next: string | null };
-type SeenPage = Page & { readonly seen: Seen };
+type SeenPage = Page & { readonly seen: Seen; readonly recomputing: Recomputing | null };
 
 const ask = async (tx: EntityManager, lot: string, query: Asked): Promise<Statement> => {
   const asked = await findLot(tx, lot);
   const parameters = [asked.id, query.minShare, query.belowFloor === 'members only'];
-  if (asked.received) return { sql: reachedHulls(REACH_OF_SOURCE), parameters };
+  if (asked.received) return { lot: asked.id, sql: reachedHulls(REACH_OF_SOURCE), parameters };
   const places = await placesOfMadeLot(tx, asked.id);
-  return { sql: reachedHulls(REACH_GIVEN), parameters: [...parameters, ...columns(places)] };
+  return { lot: asked.id, sql: reachedHulls(REACH_GIVEN), parameters: [...parameters, ...columns(places)] };
 };
 
 const readPage = async (
@@ -89,9 +96,12 @@ async function* lines(
   read: (after: Key) => Promise<SeenPage>,
   correctedSince: (seen: Seen) => Promise<boolean>,
 ): AsyncGenerator<string> {
+  let recomputing = first.recomputing;
   for (let page = first; ; page = await read(page.items.at(-1)?.key ?? null)) {
+    recomputing ??= page.recomputing;
     for (const row of page.items) yield `${JSON.stringify(withoutKey(row))}\n`;
     if (page.next === null) break;
   }
   if (first.next !== null && (await correctedSince(first.seen))) yield `${JSON.stringify(CORRECTED)}\n`;
+  if (recomputing) yield `${JSON.stringify({ recomputing })}\n`;
 }

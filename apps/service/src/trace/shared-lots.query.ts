@@ -5,6 +5,7 @@ import type { AskSharedLots, SharedLot, SharedLotsPage } from '@hull-record/cont
 import { standing } from '../platform/facts/standing.js';
 import { readCursor, toPage } from '../platform/http/cursor.js';
 import { findHulls } from '../platform/lookups/find-hull.js';
+import { recomputingAny } from '../platform/recompute/recomputing.js';
 import { InvalidRequest } from '../platform/refusals.js';
 import { possiblyAnyOf } from './possibly-any-of.js';
 
@@ -66,6 +67,8 @@ export class SharedLots {
       rows.map((row) => row.lotId),
     );
     const told = rows.map((row) => ({ ...row, possiblyAnyOf: possibly.get(row.lotId) ?? null }));
-    return toPage(told, ask.limit, (row) => [row.ofThese, row.ofOthers, row.lot, row.lotId, row.role]);
+    const page = toPage(told, ask.limit, (row) => [row.ofThese, row.ofOthers, row.lot, row.lotId, row.role]);
+    // Every hull of the plant is counted among the others.
+    return { ...page, recomputing: await recomputingAny(tx) };
   }
 }

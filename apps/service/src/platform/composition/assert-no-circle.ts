@@ -1,11 +1,8 @@
 import type { EntityManager } from 'typeorm';
-import { inputsFirst, LotCycle } from '@hull-record/genealogy';
+import { LotCycle } from '@hull-record/genealogy';
 import { standing } from '../facts/standing.js';
 import { Conflict } from '../refusals.js';
-
-const AMONG = `
-  select i.lot_id as lot, array_agg(i.input_id) as inputs from fact.lot_input i
-  where i.lot_id = any($1) and i.input_id = any($1) and ${standing('i')} group by i.lot_id`;
+import { inputsFirstOf } from './inputs-first-of.js';
 
 const CODES = `
   select l.code from unnest($1::uuid[]) with ordinality way(id, n)
@@ -20,10 +17,8 @@ const CODES = `
  */
 export const assertNoCircle = async (tx: EntityManager, lots: readonly string[]): Promise<void> => {
   if (lots.length === 0) return;
-  const rows = await tx.query<{ lot: string; inputs: string[] }[]>(AMONG, [lots]);
-  const inputs = new Map(rows.map((row) => [row.lot, row.inputs]));
   try {
-    inputsFirst(lots, (lot) => inputs.get(lot) ?? []);
+    await inputsFirstOf(tx, lots);
   } catch (error) {
     if (!(error instanceof LotCycle)) throw error;
     const codes = await tx.query<{ code: string }[]>(CODES, [error.path]);

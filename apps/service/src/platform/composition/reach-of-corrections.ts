@@ -1,5 +1,4 @@
 import type { EntityManager } from 'typeorm';
-import type { WrittenRow } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
 import { PLACES_OF_VERSIONS } from '../places/places.js';
 
@@ -32,12 +31,13 @@ const DOWN = `
 
 const USED_IN = `select distinct u.into_id as id from fact.used u where u.lot_id = any($1) and ${standing('u')}`;
 
-/** Finds everything that has to be worked out anew after these corrections were written. */
-export const reachOfCorrections = async (tx: EntityManager, corrections: readonly WrittenRow[]): Promise<Reach> => {
-  if (corrections.length === 0) return { lots: [], tankLots: [], places: [] };
-  const touched = corrections
-    .flatMap(({ values }) => [values['corrects'], values['replacement']])
-    .filter((id) => id !== null);
+/**
+ * Finds everything that has to be worked out anew after corrections were written.
+ *
+ * @param touched ids of what they correct, and of what they put in its place
+ */
+export const reachOfCorrections = async (tx: EntityManager, touched: readonly unknown[]): Promise<Reach> => {
+  if (touched.length === 0) return { lots: [], tankLots: [], places: [] };
   const ids = async (sql: string, parameter: readonly unknown[]): Promise<string[]> =>
     (await tx.query<{ id: string }[]>(sql, [parameter])).map((row) => row.id);
   const lots = await ids(LOTS_TOUCHED, touched);

@@ -1,3 +1,4 @@
+import { Logger, runMigrations as migrateJobs } from 'graphile-worker';
 import type pg from 'pg';
 import { DataSource } from 'typeorm';
 import { connectAs } from './connect.js';
@@ -17,6 +18,7 @@ export const migrate = async (ownerUrl: string, serviceRole: string): Promise<vo
   try {
     await lock.query('select pg_advisory_lock($1)', [MIGRATION_LOCK]);
     await runMigrations(ownerUrl);
+    await migrateJobs({ connectionString: ownerUrl, logger: new Logger(() => () => undefined) });
     await grantAnew(lock, serviceRole);
   } finally {
     await lock.end();
@@ -27,6 +29,7 @@ export const migrate = async (ownerUrl: string, serviceRole: string): Promise<vo
 const grantAnew = async (owner: pg.Client, serviceRole: string): Promise<void> => {
   await owner.query('begin');
   for (const grant of grants(owner.escapeIdentifier(serviceRole))) await owner.query(grant);
+  for (const grant of await jobGrants(owner, serviceRole)) await owner.query(grant);
   await owner.query('commit');
 };
 
@@ -55,3 +58,25 @@ const grants = (role: string): readonly string[] => [
   `grant select, insert on all tables in schema fact to ${role}`,
   `grant select, insert, update, delete on all tables in schema derived, work to ${role}`,
 ];
+
+const LOCKED_TABLES = `
+  select c.relname as name, exists (select from pg_policy p where p.polrelid = c.oid and p.polname = 'service') as open
+  from pg_class c where c.relnamespace = 'graphile_worker'::regnamespace and c.relrowsecurity`;
+
+/** The tables of jobs are locked row by row: rights alone open none of them. */
+const jobGrants = async (owner: pg.Client, serviceRole: string): Promise<readonly string[]> => {
+  const role = owner.escapeIdentifier(serviceRole);
+  const { rows } = await owner.query<{ name: string; open: boolean }>(LOCKED_TABLES);
+  return [
+    `grant usage on schema graphile_worker to ${role}`,
+    `grant select, insert, update, delete on all tables in schema graphile_worker to ${role}`,
+    `grant usage on all sequences in schema graphile_worker to ${role}`,
+    `grant execute on all functions in schema graphile_worker to ${role}`,
+    ...rows.map(({ name, open }) => {
+      const table = `graphile_worker.${owner.escapeIdentifier(name)}`;
+      return open
+        ? `alter policy service on ${table} to ${role}`
+        : `create policy service on ${table} to ${role} using (true) with check (true)`;
+    }),
+  ];
+};

@@ -29,6 +29,7 @@ import { MaterialEntity } from '../../materials/material.entity.js';
 import { ModelEntity } from '../../models/model.entity.js';
 import { MoldEntity } from '../../models/mold.entity.js';
 import { ScheduleLayerEntity } from '../../models/schedule-layer.entity.js';
+import { RecomputationEntity, StaleLotEntity, StalePlaceEntity } from '../recompute/recomputation.entity.js';
 import { ScheduleEntity } from '../../models/schedule.entity.js';
 import { DeviceEntity } from '../../people/device.entity.js';
 import { PersonDetailEntity } from '../../people/person-detail.entity.js';
@@ -78,4 +79,5 @@ export const TABLES = [
   ...[LayerRecordEntity, UsedEntity, ReadingEntity, SignatureEntity],
   ...[DefectEntity, PhotoEntity, RepairEntity, RepairDefectEntity, AcceptanceEntity, DispositionEntity],
   ...[LotCompositionEntity, ComposedLotEntity, PlaceSourceEntity, PlaceRoleEntity],
+  ...[RecomputationEntity, StaleLotEntity, StalePlaceEntity],
 ] as const;

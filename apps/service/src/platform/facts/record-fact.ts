@@ -67,8 +67,8 @@ export class RecordFact {
       await meetGenealogy(tx, author.plantId, options.genealogy ?? 'one of many');
       const fact = new Fact(tx, body.id, author, new Date(body.happenedAt), await databaseTime(tx));
       const result = await decide(fact);
-      await this.composition.follow(fact);
-      await judgeAgain(fact);
+      const remade = await this.composition.follow(fact);
+      await judgeAgain(fact, remade);
       await writeEntry(fact, kind, body, journalled, result);
       return { id: fact.id, recordedAt: fact.recordedAt.toISOString(), replayed: false, result };
     });

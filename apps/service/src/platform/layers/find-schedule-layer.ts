@@ -34,11 +34,18 @@ export const findScheduleLayer = async (
   return found;
 };
 
-/** A layer by its id, which a record of it names. */
-export const readScheduleLayer = async (tx: EntityManager, id: string): Promise<FoundLayer> => {
-  const [found] = await tx.query<[FoundLayer]>(
-    'select y.id, y.code, y.name, y.materials, y.climate, y.predecessors, y.hold_point from fact.schedule_layer y where y.id = $1',
-    [id],
+/** Layers by their ids, which records of them name. */
+export const readScheduleLayers = async (
+  tx: EntityManager,
+  ids: readonly string[],
+): Promise<ReadonlyMap<string, FoundLayer>> => {
+  const found = await tx.query<FoundLayer[]>(
+    'select y.id, y.code, y.name, y.materials, y.climate, y.predecessors, y.hold_point from fact.schedule_layer y where y.id = any($1)',
+    [ids],
   );
-  return found;
+  return new Map(found.map((layer) => [layer.id, layer]));
 };
+
+/** A layer by its id, which a record of it names. */
+export const readScheduleLayer = async (tx: EntityManager, id: string): Promise<FoundLayer> =>
+  (await readScheduleLayers(tx, [id])).get(id) as FoundLayer;

@@ -26,7 +26,7 @@ export interface FoundLot {
 }
 
 interface Row {
-  readonly asked: string;
+  readonly place: number;
   readonly id: string;
   readonly code: string;
   readonly origin: FoundLot['origin'];
@@ -52,13 +52,13 @@ export const stateOrDefault = (l: string, at: string): string =>
   `coalesce(${lotStateAt(`${l}.root`, at)}, case when ${l}.origin = 'received' then 'quarantined' else 'released' end)`;
 
 const FIND = `
-  select asked.text as asked, l.root as id, l.code, l.origin, l.tank_id, ${expiryAt('l', '$3::timestamptz')}::text as expires_on,
-    ($3::timestamptz at time zone p.time_zone)::date::text as taken_on,
-    ${stateOrDefault('l', '$3')} as state, l.happened_at > $3 as not_yet_there,
-    ${holdsOn('l.root', '$4::uuid', '$3')} as holds, ${rejectedOf('l.root', '$4::uuid', '$3')} as rejected,
+  select asked.place::int, l.root as id, l.code, l.origin, l.tank_id, ${expiryAt('l', 'asked.at')}::text as expires_on,
+    (asked.at at time zone p.time_zone)::date::text as taken_on,
+    ${stateOrDefault('l', 'asked.at')} as state, l.happened_at > asked.at as not_yet_there,
+    ${holdsOn('l.root', 'asked.container', 'asked.at')} as holds, ${rejectedOf('l.root', 'asked.container', 'asked.at')} as rejected,
     m.density_kg_per_l as density, m.areal_mass_kg_per_m2 as areal_mass,
     case when l.origin = 'cut' then l.kg else m.piece_mass_kg end as piece_mass
-  from unnest($2::text[]) asked(text)
+  from unnest($2::text[], $3::timestamptz[], $4::uuid[]) with ordinality asked(text, at, container, place)
   join lateral (
     select * from fact.lot c where c.plant_id = $1 and c.code = asked.text
     union select * from fact.lot r where r.plant_id = $1 and r.root = ${uuidOrNull('asked.text')}) l on ${standing('l')}
@@ -82,6 +82,32 @@ const toLot = (row: Row): FoundLot => ({
   ...(row.piece_mass === null ? {} : { pieceMassKg: row.piece_mass }),
 });
 
+/** A lot that is asked for. */
+export interface AskedLot {
+  /** Code or id. */
+  readonly name: string;
+  /** When it is taken: state, holds and last day of use are as known for then. */
+  readonly at: Date;
+  /** Id of the container it is taken from; null when none was named. */
+  readonly container: string | null;
+}
+
+/** Finds lots of a plant, each as it is known for its own time, in the order asked for; undefined: there is none. */
+export const findLotsAsked = async (
+  tx: EntityManager,
+  plantId: string,
+  asked: readonly AskedLot[],
+): Promise<readonly (FoundLot | undefined)[]> => {
+  const rows = await tx.query<Row[]>(FIND, [
+    plantId,
+    asked.map(({ name }) => name),
+    asked.map(({ at }) => at),
+    asked.map(({ container }) => container),
+  ]);
+  const found = new Map(rows.map((row) => [row.place, toLot(row)]));
+  return asked.map((_, i) => found.get(i + 1));
+};
+
 /**
  * Finds lots of a plant by code or id; those that are not there are missing from the map.
  *
@@ -95,6 +121,11 @@ export const findLots = async (
   at: Date,
   container: string | null = null,
 ): Promise<ReadonlyMap<string, FoundLot>> => {
-  const rows = await tx.query<Row[]>(FIND, [plantId, [...new Set(names)], at, container]);
-  return new Map(rows.map((row) => [row.asked, toLot(row)]));
+  const asked = [...new Set(names)];
+  const found = await findLotsAsked(
+    tx,
+    plantId,
+    asked.map((name) => ({ name, at, container })),
+  );
+  return new Map(asked.flatMap((name, i) => (found[i] ? [[name, found[i]]] : [])));
 };

@@ -7,7 +7,8 @@ import { redraw, type DrawnTable } from './redraw.js';
 
 /**
  * Draws whose lot is not what the tank held, or fed the gun, when they happened. A draw of unidentified material stays
- * while nothing else is known.
+ * while nothing else is known; but when the gun turns out to have been fed from a tank, or not, it is of that tank then,
+ * and follows its fills.
  */
 const moved = (table: DrawnTable, lot: 'lot_id' | 'input_id', of: 'tank_id' | 'gun_id'): string => `
   select d.id, d.happened_at, d.tank_id as "tankId", d.gun_id as "gunId", d.feed, d.quantity::text, d.unit, d.basis, d.kg
@@ -17,7 +18,7 @@ const moved = (table: DrawnTable, lot: 'lot_id' | 'input_id', of: 'tank_id' | 'g
   cross join lateral (select coalesce(fed.lot_id, ${lotInTankAt('from_tank.tank', 'd.happened_at')}) as lot) held
   join fact.lot was on was.id = d.${lot}
   where d.${of} = $1 and ${standing('d')} and held.lot is distinct from d.${lot}
-    and not (held.lot is null and was.origin = 'unidentified')
+    and not (held.lot is null and was.origin = 'unidentified' and d.tank_id is not distinct from from_tank.tank)
   order by d.happened_at, d.id`;
 
 type Moved = DrawnFrom &

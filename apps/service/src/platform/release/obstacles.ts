@@ -145,9 +145,15 @@ const CONTAINERS_REJECTED = `
   from fact.container c join fact.lot l on l.root = c.lot_id and ${standing('l')} cross join ${drawnFrom('c')} d
   where c.lot_id = any($2::uuid[]) and ${standing('c')} and ${containerRejected('c.root', "'infinity'")}`;
 
+/** What a correction brings to light is not known before all it reaches is worked out, and judged. */
+const RECOMPUTING = `
+  select distinct 'being-recomputed', p.number, null::text, s.recomputation_id,
+    'What a correction changed in part ' || p.number || ' is being worked out: ask again when GET /api/recomputations says it is finished.', 0
+  from parts p join work.stale_place s on s.part_id = p.id`;
+
 const ALL = `with ${PARTS}, ${MADE}, ${PLACED}
   select distinct rule, part, layer, about, detail, place from (
-    ${[PARTS_MISSING, LAYERS_MISSING, UNSIGNED, NOTHING_USED, READINGS_MISSING, READINGS_OUTSIDE, DEFECTS_OPEN, NONCONFORMITIES_OPEN, EQUIPMENT_SUSPECT, LOTS_HELD, HOLDS, ASKS_OPEN, TOUCH_UPS_OPEN, PARTS_SCRAPPED, CONTAINERS_REJECTED].join(' union all ')}
+    ${[PARTS_MISSING, LAYERS_MISSING, UNSIGNED, NOTHING_USED, READINGS_MISSING, READINGS_OUTSIDE, DEFECTS_OPEN, NONCONFORMITIES_OPEN, EQUIPMENT_SUSPECT, LOTS_HELD, HOLDS, ASKS_OPEN, TOUCH_UPS_OPEN, PARTS_SCRAPPED, CONTAINERS_REJECTED, RECOMPUTING].join(' union all ')}
   ) found order by part nulls last, place, rule, detail, about`;
 
 /** Everything that stands in the way of releasing a hull; nothing when it may be released. */

@@ -11,6 +11,7 @@ import { Checks0010 } from './0010-checks.js';
 import { AssemblyAndLife0011 } from './0011-assembly-and-life.js';
 import { Molds0012 } from './0012-molds.js';
 import { PartSchedule0013 } from './0013-part-schedule.js';
+import { Recomputations0014 } from './0014-recomputations.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -27,4 +28,5 @@ export const MIGRATIONS = [
   AssemblyAndLife0011,
   Molds0012,
   PartSchedule0013,
+  Recomputations0014,
 ] as const;

@@ -1,0 +1,83 @@
+import { Injectable, Logger as NestLogger, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
+import { Logger, run, type Runner } from 'graphile-worker';
+import { setTimeout as pause } from 'node:timers/promises';
+import { DataSource } from 'typeorm';
+import { askForJob, RECOMPUTE } from './job.js';
+import { RecomputePlant } from './recompute-plant.js';
+
+/** A job that was asked for is told to us at once; this is for what was missed, ms. */
+const LOOK_EVERY_MS = 5_000;
+/** How long to wait before working again, when the database was not there, ms. */
+const AGAIN_AFTER_MS = 5_000;
+
+/** Runs the jobs of the database in this process, from its start to its end. Several services share the jobs. */
+@Injectable()
+export class RecomputeWorker implements OnApplicationBootstrap, OnModuleDestroy {
+  private readonly log = new NestLogger('recompute');
+  private readonly stop = new AbortController();
+  private runner: Runner | undefined;
+  private working: Promise<void> | undefined;
+
+  constructor(
+    private readonly db: DataSource,
+    private readonly plant: RecomputePlant,
+  ) {}
+
+  /** Goes on with what an earlier process did not finish, whatever became of its job. */
+  async onApplicationBootstrap(): Promise<void> {
+    const plants = await this.db.query<{ id: string }[]>(
+      'select distinct plant_id as id from work.recomputation where finished_at is null',
+    );
+    for (const { id } of plants) await askForJob(this.db.manager, id);
+    this.runner = await this.begin();
+    this.working = this.keepWorking();
+  }
+
+  async onModuleDestroy(): Promise<void> {
+    this.stop.abort(new Error('The service stops; it goes on when it is started again.'));
+    await this.runner?.stop().catch(() => undefined);
+    await this.working;
+  }
+
+  private async keepWorking(): Promise<void> {
+    while (!this.stop.signal.aborted) {
+      try {
+        this.runner ??= await this.begin();
+        await this.runner.promise;
+      } catch (error) {
+        this.log.warn(`Jobs do not run: ${String(error)}`);
+      }
+      this.runner = undefined;
+      await pause(AGAIN_AFTER_MS, undefined, { signal: this.stop.signal }).catch(() => undefined);
+    }
+  }
+
+  private begin(): Promise<Runner> {
+    const { url } = this.db.options as { readonly url: string };
+    return run({
+      connectionString: url,
+      maxPoolSize: 3,
+      concurrency: 1,
+      noHandleSignals: true,
+      pollInterval: LOOK_EVERY_MS,
+      logger: new Logger(() => () => undefined),
+      taskList: { [RECOMPUTE]: (payload) => this.recompute((payload as { plantId: string }).plantId) },
+    });
+  }
+
+  /** What goes wrong is kept where it can be read, and the job is tried again. */
+  private async recompute(plantId: string): Promise<void> {
+    try {
+      await this.plant.run(plantId, this.stop.signal);
+    } catch (error) {
+      if (!this.stop.signal.aborted) {
+        this.log.error(`Recomputing failed and is tried again: ${String(error)}`);
+        await this.db.query('update work.recomputation set trouble = $2 where plant_id = $1 and finished_at is null', [
+          plantId,
+          String(error),
+        ]);
+      }
+      throw error;
+    }
+  }
+}
