@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { GunView, PartView, ReachPage } from '@hull-record/contracts';
+import type { GunView, LotView, PartView, ReachPage } from '@hull-record/contracts';
 import { startService, type RunningService } from '../support/service.js';
 import { kg, Shop, type Fields } from '../support/shop.js';
 
@@ -120,6 +120,61 @@ describe('what a gun sprayed', () => {
     ]);
     await shop.act('/api/guns/G-3/hook-ups', { feed: 'resin', lot: 'ROV-1', happenedAt: late });
     expect(await kgOf('ROV-1', '606')).toBeCloseTo(5.5, 9);
+  });
+
+  it('is split by what the gun was set to then, also when the setting is entered late, or was none', async () => {
+    await shop.act('/api/equipment', { code: 'G-5', kind: 'gun', description: 'Chopper gun' });
+    for (const [feed, lot] of [
+      ['resin', 'VE-2'],
+      ['catalyst', 'CAT-2'],
+    ] as const)
+      await shop.act('/api/guns/G-5/hook-ups', { feed, lot });
+    await shop.startHull('620');
+    const set = shop.tick();
+    await shop.layer('620', 'L2', [{ gun: 'G-5', amount: kg(51) }]);
+    const both = async () => [await kgOf('VE-2', '620'), await kgOf('CAT-2', '620')];
+    expect(await both()).toEqual([51, undefined]);
+    const late = await shop.act('/api/guns/G-5/settings', { catalystPercent: 2, happenedAt: set });
+    expect(await both()).toEqual([50, 1]);
+    const again = await shop.act('/api/guns/G-5/settings', { catalystPercent: 4, happenedAt: set });
+    expect(await both()).toEqual([49.038462, 1.961538]);
+    await shop.correct(again);
+    expect(await both()).toEqual([50, 1]);
+    await shop.act('/api/guns/G-5/settings', { catalystPercent: 3 });
+    expect(await both()).toEqual([50, 1]);
+    await shop.correct(late);
+    expect(await both()).toEqual([51, undefined]);
+  });
+
+  it('stays as it was set right by hand, whatever the setting', async () => {
+    await shop.startHull('621');
+    const set = shop.tick();
+    const layer = await shop.layer('621', 'L2', [{ gun: 'G-5', amount: kg(103) }]);
+    expect([await kgOf('VE-2', '621'), await kgOf('CAT-2', '621')]).toEqual([100, 3]);
+    const [used] = await service.asOwner<{ id: string }>(
+      "select id from fact.used where into_id = $1 and feed = 'catalyst'",
+      [layer],
+    );
+    await shop.correct(String(used?.id), { kind: 'used', amount: kg(2.5) });
+    await shop.act('/api/guns/G-5/settings', { catalystPercent: 1, happenedAt: set });
+    expect([await kgOf('VE-2', '621'), await kgOf('CAT-2', '621')]).toEqual([100, 2.5]);
+  });
+
+  it('is split anew when the layer was made at another time, and into a bucket as well', async () => {
+    await shop.startHull('622');
+    const before = shop.tick();
+    const layer = await shop.layer('622', 'L2', [{ gun: 'G-5', amount: kg(51) }]);
+    await shop.mix('B-622', [{ gun: 'G-5', amount: kg(51) }]);
+    await shop.act('/api/guns/G-5/settings', { catalystPercent: 2, happenedAt: before });
+    expect(await kgOf('CAT-2', '622')).toBeCloseTo(1, 9);
+    const { inputs } = await shop.read<LotView>('/api/lots/B-622');
+    expect(inputs.map(({ lot, amount }) => [lot, amount.kg])).toEqual([
+      ['CAT-2', 1],
+      ['VE-2', 50],
+    ]);
+    const early = '2026-01-05T07:01:00.000Z';
+    await shop.correct(layer, { kind: 'layer record', startedAt: early, endedAt: early });
+    expect(await kgOf('CAT-2', '622')).toBeUndefined();
   });
 
   it('cannot be of a lot that never came: it is not withdrawn while it is hooked up', async () => {

@@ -8,6 +8,7 @@ import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { childId } from '../platform/ids.js';
 import { followDraws } from '../platform/lots/follow-draws.js';
 import { followTank } from '../platform/lots/follow-tank.js';
+import { splitAgain } from '../platform/lots/split-again.js';
 import { reweighLot } from '../platform/lots/reweigh-lot.js';
 import { Unprocessable } from '../platform/refusals.js';
 import { assertWithdrawable } from './assert-withdrawable.js';
@@ -41,6 +42,7 @@ export class Correct {
       if (set === undefined) await withdrawWith(fact, table, corrects, root, reason);
       else await this.amendments.amend(fact, corrects, replacement as string, set);
       if (table === 'hook_up') await followGunOf(fact, root, reason);
+      if (table === 'gun_setting') await splitGunOf(fact, root, reason);
       if (table === 'lot') await followTankOf(fact, root, reason);
       if (table === 'lot_input') await reweighLot(fact, corrects, reason);
       const reached = await this.composition.reachOf(fact);
@@ -60,6 +62,14 @@ const followTankOf = async (fact: Fact, lot: string, reason: string): Promise<vo
 const followGunOf = async (fact: Fact, hookUp: string, reason: string): Promise<void> => {
   const [of] = await fact.tx.query<{ gun_id: string }[]>('select gun_id from fact.hook_up where id = $1', [hookUp]);
   if (of) await followDraws(fact, 'gun_id', of.gun_id, reason);
+};
+
+/** What was sprayed is split anew when a setting of the gun is withdrawn. */
+const splitGunOf = async (fact: Fact, setting: string, reason: string): Promise<void> => {
+  const [of] = await fact.tx.query<{ gun_id: string }[]>('select gun_id from fact.gun_setting where id = $1', [
+    setting,
+  ]);
+  if (of) await splitAgain(fact, of.gun_id, reason);
 };
 
 const assertKind = (table: string, kind: string | undefined): void => {

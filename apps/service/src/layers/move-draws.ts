@@ -6,6 +6,7 @@ import { childId } from '../platform/ids.js';
 import { drawAgain } from '../platform/lots/draw.js';
 import type { DrawnFrom } from '../platform/lots/drawn-row.js';
 import { forgetUnidentified } from '../platform/lots/forget-unidentified.js';
+import { splitAgain } from '../platform/lots/split-again.js';
 import { UsedEntity } from '../platform/used/used.entity.js';
 import type { LayerRecordEntity } from './layer-record.entity.js';
 
@@ -23,9 +24,11 @@ const OUTSIDE = `
  */
 export const moveDraws = async (fact: Fact, old: LayerRecordEntity, { startedAt, endedAt }: Times): Promise<void> => {
   if (startedAt.getTime() === old.startedAt.getTime() && endedAt.getTime() === old.endedAt.getTime()) return;
+  const guns: string[] = [];
   for (const { id, ...draw } of await fact.tx.query<Draw[]>(OUTSIDE, [old.root, startedAt, endedAt])) {
     const { quantity, unit, basis, kg } = draw;
     const amount = { quantity, unit, basis } as Parameters<typeof drawAgain>[2]['amount'];
+    if (draw.gunId !== null) guns.push(draw.gunId);
     const taken = await drawAgain(fact, draw, { amount, at: endedAt, kg, pointer: `/set/endedAt/${id}` });
     const replacement = childId(fact.id, `moves with its layer/${id}`);
     const reason = 'The layer was made at another time.';
@@ -34,4 +37,5 @@ export const moveDraws = async (fact: Fact, old: LayerRecordEntity, { startedAt,
     await insertVersion(fact, UsedEntity, id, replacement, { happenedAt: endedAt, ...drawn });
     await forgetUnidentified(fact, 'used', id, reason);
   }
+  for (const gun of new Set(guns)) await splitAgain(fact, gun, 'The layer was made at another time.');
 };

@@ -6,6 +6,7 @@ import { childId } from '../platform/ids.js';
 import { drawAgain } from '../platform/lots/draw.js';
 import type { DrawnFrom } from '../platform/lots/drawn-row.js';
 import { forgetUnidentified } from '../platform/lots/forget-unidentified.js';
+import { splitAgain } from '../platform/lots/split-again.js';
 import { LotInputEntity } from '../platform/lots/lot-input.entity.js';
 import type { LotEntity } from '../platform/lots/lot.entity.js';
 
@@ -20,9 +21,11 @@ const INPUTS = `
  * drawn from a tank or gun is of what it held or what fed it then.
  */
 export const moveInputs = async (fact: Fact, { root, code }: LotEntity, at: Date): Promise<void> => {
+  const guns: string[] = [];
   for (const { id, ...input } of await fact.tx.query<Input[]>(INPUTS, [root, at])) {
     const { quantity, unit, basis, kg } = input;
     const amount = { quantity, unit, basis } as Parameters<typeof drawAgain>[2]['amount'];
+    if (input.gunId !== null) guns.push(input.gunId);
     const taken = await drawAgain(fact, input, { amount, at, kg, pointer: `/set/happenedAt/${id}` });
     const replacement = childId(fact.id, `moves with its lot/${id}`);
     const reason = `Lot ${code} was made at another time.`;
@@ -31,4 +34,5 @@ export const moveInputs = async (fact: Fact, { root, code }: LotEntity, at: Date
     await insertVersion(fact, LotInputEntity, id, replacement, { happenedAt: at, ...drawn });
     await forgetUnidentified(fact, 'lot_input', id, reason);
   }
+  for (const gun of new Set(guns)) await splitAgain(fact, gun, `Lot ${code} was made at another time.`);
 };

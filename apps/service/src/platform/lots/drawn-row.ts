@@ -18,8 +18,17 @@ export interface DrawnFrom {
 /** Nothing was named but the lot. */
 export const FROM_THE_LOT: DrawnFrom = { tankId: null, gunId: null, feed: null, containerId: null };
 
+/** What a gun sprayed as one, resin and catalyst: which spray a part of it is of, and how much both were, in its unit. */
+export interface PartOfSpray {
+  readonly sprayId: string | null;
+  readonly sprayed: string | null;
+}
+
+/** Drawn by itself. */
+export const NOT_SPRAYED: PartOfSpray = { sprayId: null, sprayed: null };
+
 /** A fact that an amount was drawn: used, or put into another lot. */
-export abstract class DrawnRow extends AmountRow implements DrawnFrom {
+export abstract class DrawnRow extends AmountRow implements DrawnFrom, PartOfSpray {
   @Column('uuid', { name: 'tank_id', nullable: true })
   tankId!: string | null;
 
@@ -31,4 +40,10 @@ export abstract class DrawnRow extends AmountRow implements DrawnFrom {
 
   @Column('uuid', { name: 'container_id', nullable: true })
   containerId!: string | null;
+
+  @Column('uuid', { name: 'spray_id', nullable: true })
+  sprayId!: string | null;
+
+  @Column('numeric', { nullable: true })
+  sprayed!: string | null;
 }

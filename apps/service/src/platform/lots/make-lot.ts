@@ -3,6 +3,7 @@ import type { Fact, Found } from '../facts/fact.js';
 import { Unprocessable } from '../refusals.js';
 import { warnOfStock } from '../store/stock-warnings.js';
 import { brokenLotRules } from './break-of-lot-rules.js';
+import { NOT_SPRAYED } from './drawn-row.js';
 import { LotInputEntity } from './lot-input.entity.js';
 import { IDENTIFIED, LotEntity } from './lot.entity.js';
 import type { ResolvedTaken } from './resolved-taken.js';
@@ -49,7 +50,13 @@ export const makeLot = async (fact: Fact, { code, origin, tank, inputs }: LotToM
   });
   await fact.insertMany(
     LotInputEntity,
-    inputs.map(({ lot, drawn, amount }) => ({ lotId, inputId: lot.id, ...drawn, ...amount })),
+    inputs.map(({ lot, drawn, amount, spray }) => ({
+      lotId,
+      inputId: lot.id,
+      ...drawn,
+      ...(spray ?? NOT_SPRAYED),
+      ...amount,
+    })),
   );
   await openBroken(fact, lotId, inputs);
   await warnOfStock(fact, inputs, fact.happenedAt);

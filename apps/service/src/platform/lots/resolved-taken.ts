@@ -1,4 +1,4 @@
-import type { DrawnFrom } from './drawn-row.js';
+import type { DrawnFrom, PartOfSpray } from './drawn-row.js';
 import type { FoundLot } from './find-lots.js';
 import type { KnownAmount } from './known-amount.js';
 
@@ -6,5 +6,7 @@ import type { KnownAmount } from './known-amount.js';
 export interface ResolvedTaken {
   readonly lot: FoundLot;
   readonly drawn: DrawnFrom;
+  /** Set when it is part of what a gun sprayed as one. */
+  readonly spray?: PartOfSpray;
   readonly amount: KnownAmount;
 }

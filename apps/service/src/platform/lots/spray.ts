@@ -2,14 +2,18 @@ import type { Taken } from '@hull-record/contracts';
 import { dimensionOf, splitByCatalyst, type UnitCode } from '@hull-record/trade';
 import type { Fact } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
+import { childId } from '../ids.js';
 import { NotThere, Unprocessable } from '../refusals.js';
 import { drawFromGun } from './draw.js';
 import type { ResolvedTaken } from './resolved-taken.js';
 
+/** SQL: per cent of catalyst that a gun was set to at an instant; null before any setting on record. */
+export const settingAt = (gun: string, at: string): string => `(
+  select s.catalyst_percent from fact.gun_setting s where s.gun_id = ${gun} and s.happened_at <= ${at} and ${standing('s')}
+  order by s.happened_at desc, s.recorded_at desc, s.id limit 1)`;
+
 const GUN = `
-  select e.root as id, (
-    select s.catalyst_percent from fact.gun_setting s where s.gun_id = e.root and s.happened_at <= $3 and ${standing('s')}
-    order by s.happened_at desc, s.recorded_at desc, s.id limit 1) as percent
+  select e.root as id, ${settingAt('e.root', '$3')} as percent
   from fact.equipment e where e.plant_id = $1 and e.code = $2 and e.kind = 'gun' and ${standing('e')}`;
 
 /**
@@ -24,12 +28,22 @@ export const spray = async (fact: Fact, entry: Taken, at: Date, pointer: string)
   if (!found) throw new NotThere('gun', gun, `${pointer}/gun`);
   const { amount } = entry;
   if (entry.feed !== undefined) return [await drawFromGun(fact, found.id, entry.feed, { amount, at, pointer })];
-  if (found.percent === null || found.percent === 0)
-    return [await drawFromGun(fact, found.id, 'resin', { amount, at, pointer })];
+  const spray = { sprayId: childId(fact.id, `spray/${pointer}`), sprayed: amount.quantity };
+  if (found.percent === null || found.percent === 0) {
+    const resin = await drawFromGun(fact, found.id, 'resin', { amount, at, pointer });
+    // A setting that is entered late can split a mass alone.
+    return [dimensionOf(amount.unit) === 'mass' ? { ...resin, spray } : resin];
+  }
   assertMass(amount.unit, pointer);
   const split = splitByCatalyst(amount.quantity, found.percent);
-  const of = (feed: 'resin' | 'catalyst', quantity: string): Promise<ResolvedTaken> =>
-    drawFromGun(fact, found.id, feed, { amount: { ...amount, quantity }, at, pointer: `${pointer}/${feed}` });
+  const of = async (feed: 'resin' | 'catalyst', quantity: string): Promise<ResolvedTaken> => ({
+    ...(await drawFromGun(fact, found.id, feed, {
+      amount: { ...amount, quantity },
+      at,
+      pointer: `${pointer}/${feed}`,
+    })),
+    spray,
+  });
   return [await of('resin', split.resin), await of('catalyst', split.catalyst)];
 };
 

@@ -1,5 +1,6 @@
 import type { Taken } from '@hull-record/contracts';
 import type { Fact } from '../facts/fact.js';
+import { NOT_SPRAYED } from '../lots/drawn-row.js';
 import { brokenLotRules } from '../lots/break-of-lot-rules.js';
 import type { ResolvedTaken } from '../lots/resolved-taken.js';
 import { resolveTaken } from '../lots/resolve-taken.js';
@@ -32,9 +33,10 @@ export const writeUsed = async (
   const taken = await resolveTaken(fact, used, pointer, at);
   await fact.insertMany(
     UsedEntity,
-    taken.map(({ lot, drawn, amount }) => ({
+    taken.map(({ lot, drawn, amount, spray }) => ({
       lotId: lot.id,
       ...drawn,
+      ...(spray ?? NOT_SPRAYED),
       intoKind: into.kind,
       intoId: into.id,
       happenedAt: at,

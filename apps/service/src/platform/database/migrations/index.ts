@@ -12,6 +12,7 @@ import { AssemblyAndLife0011 } from './0011-assembly-and-life.js';
 import { Molds0012 } from './0012-molds.js';
 import { PartSchedule0013 } from './0013-part-schedule.js';
 import { Recomputations0014 } from './0014-recomputations.js';
+import { Sprays0015 } from './0015-sprays.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -29,4 +30,5 @@ export const MIGRATIONS = [
   Molds0012,
   PartSchedule0013,
   Recomputations0014,
+  Sprays0015,
 ] as const;
