@@ -17,10 +17,10 @@ import { fillPlant } from './fill.js';
 
 /**
  * Measures what a correction of the oldest fill of a tank costs the one who makes it, and another who records meanwhile,
- * when everything is worked out before the answer and when a job does it: `npm run bench:correct -- 2000` (hulls).
+ * when everything is worked out before the answer and when a job does it: `npm run bench:correct -- 1000` (hulls).
  * Machines differ; read the ratios.
  */
-const hulls = Number(process.argv[2] ?? 2_000);
+const hulls = Number(process.argv[2] ?? 1_000);
 
 const timed = async (work: () => Promise<unknown>): Promise<number> => {
   const from = performance.now();

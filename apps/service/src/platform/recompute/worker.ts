@@ -1,5 +1,6 @@
 import { Injectable, Logger as NestLogger, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
 import { Logger, run, type Runner } from 'graphile-worker';
+import pg from 'pg';
 import { setTimeout as pause } from 'node:timers/promises';
 import { DataSource } from 'typeorm';
 import { askForJob, RECOMPUTE } from './job.js';
@@ -7,6 +8,8 @@ import { RecomputePlant } from './recompute-plant.js';
 
 /** A job that was asked for is told to us at once; this is for what was missed, ms. */
 const LOOK_EVERY_MS = 5_000;
+/** One that listens, one that works, one to spare. */
+const CONNECTIONS = 3;
 /** How long to wait before working again, when the database was not there, ms. */
 const AGAIN_AFTER_MS = 5_000;
 
@@ -15,13 +18,20 @@ const AGAIN_AFTER_MS = 5_000;
 export class RecomputeWorker implements OnApplicationBootstrap, OnModuleDestroy {
   private readonly log = new NestLogger('recompute');
   private readonly stop = new AbortController();
+  private readonly pool: pg.Pool;
   private runner: Runner | undefined;
   private working: Promise<void> | undefined;
 
   constructor(
     private readonly db: DataSource,
     private readonly plant: RecomputePlant,
-  ) {}
+  ) {
+    const { url } = db.options as { readonly url: string };
+    this.pool = new pg.Pool({ connectionString: url, max: CONNECTIONS });
+    // A connection that is lost is made anew; what was asked on it fails, and is tried again.
+    this.pool.on('error', () => undefined);
+    this.pool.on('connect', (client) => client.on('error', () => undefined));
+  }
 
   /** Goes on with what an earlier process did not finish, whatever became of its job. */
   async onApplicationBootstrap(): Promise<void> {
@@ -37,6 +47,7 @@ export class RecomputeWorker implements OnApplicationBootstrap, OnModuleDestroy 
     this.stop.abort(new Error('The service stops; it goes on when it is started again.'));
     await this.runner?.stop().catch(() => undefined);
     await this.working;
+    await this.pool.end();
   }
 
   private async keepWorking(): Promise<void> {
@@ -53,10 +64,8 @@ export class RecomputeWorker implements OnApplicationBootstrap, OnModuleDestroy 
   }
 
   private begin(): Promise<Runner> {
-    const { url } = this.db.options as { readonly url: string };
     return run({
-      connectionString: url,
-      maxPoolSize: 3,
+      pgPool: this.pool,
       concurrency: 1,
       noHandleSignals: true,
       pollInterval: LOOK_EVERY_MS,
