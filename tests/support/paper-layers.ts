@@ -1,4 +1,4 @@
-import type { LayerView, ReadingsView, UsedView, Verdict } from '@hull-record/paper';
+import type { LayerView, ReadingsView, UsedView, Verdict, VerdictView } from '@hull-record/paper';
 
 /** Layers, uses and readings for papers; every lot, badge and number is invented. */
 export const aUse = (changes: Partial<UsedView> = {}): UsedView => ({
@@ -26,6 +26,16 @@ export const someReadings = (count: number, changes: Partial<ReadingsView> = {})
   ...changes,
 });
 
+export const aVerdict = (changes: Partial<VerdictView> = {}): VerdictView => ({
+  topic: 'lay-up window',
+  verdict: 'inside',
+  detail: 'Begun 95 min after Skin coat; window 45 to 1440 min after Skin coat.',
+  rule: 'Begun between the earliest and the latest time after the layer before ended; later is a secondary bond.',
+  source: 'Window of the laminate schedule.',
+  corrected: false,
+  ...changes,
+});
+
 export const aLayer = (changes: Partial<LayerView> = {}): LayerView => ({
   position: '4',
   code: 'TS86-L/4',
@@ -49,6 +59,7 @@ export const aLayer = (changes: Partial<LayerView> = {}): LayerView => ({
     }),
   ],
   readings: [someReadings(6)],
+  verdicts: [aVerdict()],
   signature: 'Q-03, Tue 24 Nov 2026 09:05',
   holdPoint: 'Hold point 3, before core',
   corrected: [],

@@ -7,6 +7,7 @@ import { TOUCH_UPS } from './write-samples-touch-ups.js';
 import { CHECKS } from './write-samples-checks.js';
 import { OWNERS } from './write-samples-owners.js';
 import { MOLDS } from './write-samples-molds.js';
+import { RULES } from './write-samples-rules.js';
 import { MAKING } from './write-samples-making.js';
 
 const wholeHull = async (shop: Shop, n: string): Promise<void> => {
@@ -140,6 +141,7 @@ export const SAMPLES: Readonly<Record<string, MakeSample>> = {
   ...GUNS,
   ...STORE,
   ...MOLDS,
+  ...RULES,
   ...OWNERS,
   ...CHECKS,
   ...TOUCH_UPS,

@@ -43,12 +43,13 @@ import { NonconformitiesModule } from './nonconformities/nonconformities.module.
 import { Rehearse } from './platform/facts/rehearse.js';
 import { FittedItemsModule } from './fitted-items/fitted-items.module.js';
 import { OwnersModule } from './owners/owners.module.js';
+import { PlantRulesModule } from './plant-rules/plant-rules.module.js';
 import { MoldsModule } from './molds/molds.module.js';
 import { TraceModule } from './trace/trace.module.js';
 
 const FEATURES = [
   ...[GunsModule, DropsModule, StoreModule, TouchUpsModule, GoOnsModule, NonconformitiesModule],
-  ...[OwnersModule, FittedItemsModule, MoldsModule],
+  ...[PlantRulesModule, OwnersModule, FittedItemsModule, MoldsModule],
   ...[PeopleModule, EquipmentModule, DealersModule, MaterialsModule, TanksModule, LotsModule, ModelsModule],
   ...[
     HullsModule,

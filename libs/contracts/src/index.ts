@@ -2,6 +2,7 @@ export * from './envelope.js';
 export * from './amount.js';
 export * from './people.js';
 export * from './materials.js';
+export * from './verdicts.js';
 export * from './lots.js';
 export * from './models.js';
 export * from './place.js';

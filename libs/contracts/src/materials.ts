@@ -14,7 +14,7 @@ const Range = z
     message: 'must not be less than min',
   });
 
-/** What the maker's data sheet says that the record does not yet compute with; each value keeps its unit. */
+/** What the maker's data sheet says; each value keeps its unit. What is made is judged by the issue of its time. */
 export const MakerData = z
   .object({
     catalystWindow: Range.optional().describe('catalyst, percent of resin by mass, per the data sheet'),
@@ -23,6 +23,7 @@ export const MakerData = z
     dataSheet: Text.optional().describe('name and issue of the data sheet'),
   })
   .meta({ id: 'MakerData' });
+export type MakerData = z.output<typeof MakerData>;
 
 export const RegisterMaterial = Envelope.extend({
   code: Code,

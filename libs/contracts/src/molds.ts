@@ -76,6 +76,7 @@ export const RecordLayers = Envelope.extend({
   doneBy: Makers,
   climate: Climate.optional(),
   used: z.array(Taken).max(100).default([]).describe('of all parts together'),
+  surfacePrepared: Text.optional().describe('how the layer before was prepared, when it had cured'),
   note: Text.optional(),
 })
   .refine((layer) => Date.parse(layer.startedAt) <= Date.parse(layer.endedAt), {

@@ -7,6 +7,7 @@ import { WentOn } from './checks.js';
 import { RepairView } from './repairs.js';
 import { TouchUpView } from './touch-ups.js';
 import { ReadingView } from './readings.js';
+import { VerdictView } from './verdicts.js';
 
 /** Starts a molded part other than a hull molding: deck, liner, stringer grid, hatch. */
 export const StartPart = Envelope.extend({
@@ -50,6 +51,7 @@ export const RecordLayer = Envelope.extend({
   endedAt: Instant,
   doneBy: Makers,
   climate: Climate.optional(),
+  surfacePrepared: Text.optional().describe('how the layer before was prepared, when it had cured: a secondary bond'),
   used: z.array(Taken).max(100).default([]),
   note: Text.optional(),
 })
@@ -112,6 +114,12 @@ export const LayerRecordView = z
     note: z.string().nullable(),
     used: z.array(UsedView),
     readings: z.array(ReadingView),
+    verdicts: z.array(VerdictView),
+    nextLayer: z
+      .object({ from: Instant, until: Instant.nullable(), source: z.string() })
+      .nullable()
+      .describe('when the next layer bonds to this one; later is a secondary bond. null: no window is known'),
+    surfacePrepared: z.string().nullable(),
     signature: z.object({ by: z.string(), at: Instant, identity: z.string() }).nullable(),
     corrected: z.boolean().describe('an earlier version of this record stands in the history'),
   })

@@ -7,6 +7,7 @@ import { stockRoutes } from './stock-routes.js';
 import { touchUpRoutes } from './touch-up-routes.js';
 import { checkRoutes } from './check-routes.js';
 import { ownerRoutes } from './owner-routes.js';
+import { ruleRoutes } from './rule-routes.js';
 import { moldRoutes } from './mold-routes.js';
 import { storeRoutes } from './store-routes.js';
 
@@ -24,5 +25,6 @@ export const routes = {
   ...checkRoutes,
   ...ownerRoutes,
   ...moldRoutes,
+  ...ruleRoutes,
   ...askingRoutes,
 } as const;

@@ -5,6 +5,7 @@ import type { LayerView } from './layer-view.js';
 import { para } from './paragraph.js';
 import { readingsTables } from './readings-tables.js';
 import { heading, stamp, text } from './text-blocks.js';
+import { verdictsTable } from './verdicts-table.js';
 import { usedTable } from './used-table.js';
 
 /** One layer as recorded: who, when, in what climate, from which lots, with every reading and its signature. */
@@ -31,6 +32,7 @@ export const layerSection = (fonts: Fonts, layer: LayerView): readonly Block[] =
       ? [text(fonts, [para('No material is recorded for this layer.', 'empty')])]
       : []),
     ...readingsTables(fonts, layer.readings),
+    ...verdictsTable(fonts, layer.verdicts),
     ...(made && layer.readings.length === 0
       ? [text(fonts, [para('No readings are recorded for this layer.', 'empty')])]
       : []),

@@ -21,6 +21,7 @@ export interface LayerView {
   readonly note: string | null;
   readonly used: readonly UsedView[];
   readonly readings: readonly ReadingsView[];
+  readonly verdicts: readonly VerdictView[];
   /** Who signed and when; null while unsigned or where nothing is to be signed. */
   readonly signature: string | null;
   /** The name of the hold point the layer ends in; null where it ends in none. */
@@ -37,6 +38,16 @@ export interface UsedView {
   readonly amount: string;
   /** weighed, metered, apportioned or as scheduled: the weakest on its path. */
   readonly basis: string;
+  readonly corrected: boolean;
+}
+
+/** What was found when the layer or repair was judged by a rule of the trade. */
+export interface VerdictView {
+  readonly topic: string;
+  readonly verdict: Verdict;
+  readonly detail: string;
+  readonly rule: string;
+  readonly source: string;
   readonly corrected: boolean;
 }
 

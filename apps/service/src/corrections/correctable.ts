@@ -40,6 +40,8 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
   lot_count: null,
   lot_retest: null,
   life_fact: 'life fact',
+  data_sheet: null,
+  plant_rules: null,
 };
 
 /** What goes with a fact when it is withdrawn: table and the column that points to its root (or, of signatures, to its version). */
@@ -50,6 +52,7 @@ export const GOES_WITH: Readonly<Record<string, readonly { readonly table: strin
     { table: 'used', column: 'into_id' },
     { table: 'reading', column: 'of_id' },
     { table: 'signature', column: 'layer_record_id' },
+    { table: 'verdict', column: 'about_id' },
     { table: 'nonconformity', column: 'about_id' },
   ],
   mold_care: [
@@ -69,6 +72,7 @@ export const GOES_WITH: Readonly<Record<string, readonly { readonly table: strin
     { table: 'used', column: 'into_id' },
     { table: 'reading', column: 'of_id' },
     { table: 'acceptance', column: 'repair_id' },
+    { table: 'verdict', column: 'about_id' },
     { table: 'nonconformity', column: 'about_id' },
   ],
   joint: [
@@ -84,6 +88,7 @@ export const GOES_WITH: Readonly<Record<string, readonly { readonly table: strin
     { table: 'lot_loss', column: 'lot_id' },
     { table: 'lot_count', column: 'lot_id' },
     { table: 'lot_retest', column: 'lot_id' },
+    { table: 'verdict', column: 'about_id' },
     { table: 'nonconformity', column: 'about_id' },
   ],
 };

@@ -18,6 +18,7 @@ import { ChangeLotState } from '../lots/change-lot-state.js';
 import { CutKit } from '../lots/cut-kit.js';
 import { MakeMix } from '../lots/make-mix.js';
 import { ReceiveLot } from '../lots/receive-lot.js';
+import { SetPlantRules } from '../plant-rules/set-plant-rules.js';
 import { RegisterMaterial } from '../materials/register-material.js';
 import { PublishSchedule } from '../models/publish-schedule.js';
 import { RegisterModel } from '../models/register-model.js';
@@ -61,6 +62,7 @@ export const ACTS: Readonly<Record<ActName, Act>> = {
   registerEquipment: alone(routes.registerEquipment, RegisterEquipment),
   registerDealer: alone(routes.registerDealer, RegisterDealer),
   registerMaterial: alone(routes.registerMaterial, RegisterMaterial),
+  setPlantRules: alone(routes.setPlantRules, SetPlantRules),
   registerTank: alone(routes.registerTank, RegisterTank),
   registerModel: alone(routes.registerModel, RegisterModel),
   publishSchedule: of(routes.publishSchedule, PublishSchedule),

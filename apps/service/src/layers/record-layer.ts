@@ -17,7 +17,10 @@ import { judgeOrder } from './judge-order.js';
 import { LayerRecordEntity } from './layer-record.entity.js';
 
 /** A layer as it was made, whatever entry it came in. */
-export type LayerAsMade = Pick<Request, 'layer' | 'startedAt' | 'endedAt' | 'doneBy' | 'climate' | 'used' | 'note'>;
+export type LayerAsMade = Pick<
+  Request,
+  'layer' | 'startedAt' | 'endedAt' | 'doneBy' | 'climate' | 'surfacePrepared' | 'used' | 'note'
+>;
 
 export interface MadeResult extends Found {
   readonly kg: number;
@@ -66,6 +69,7 @@ export class RecordLayer {
       endedAt: new Date(request.endedAt),
       makers,
       ...climateColumns(request.climate),
+      surfacePrepared: request.surfacePrepared ?? null,
       note: request.note ?? null,
     });
     const taken = await writeUsed(

@@ -7,6 +7,8 @@ import { standing } from '../platform/facts/standing.js';
 import { supplierLotsOf, type SupplierLot } from '../platform/lots/supplier-lots.js';
 import { NotThere } from '../platform/refusals.js';
 import { loadDefects, loadNonconformities, loadRepairs, loadTouchUps } from '../platform/views/faults.js';
+import { windowsOf } from '../platform/rules/lay-up-window.js';
+import { loadVerdicts } from '../platform/views/verdicts.js';
 import { loadLayerRecords, loadParts, loadReadings, loadUsed, NOW, type PartRow } from '../platform/views/making.js';
 import { toDefectView, toReadingView } from '../platform/views/to-view.js';
 import { toLayerView, toRepairView, toTouchUpView, type Making } from './to-part-view.js';
@@ -32,6 +34,8 @@ export class ReadPart {
     const making: Making = {
       used,
       readings: await loadReadings(tx, places, NOW),
+      verdicts: await loadVerdicts(tx, places, NOW),
+      windows: await windowsOf(tx, id),
       supplierLots: await supplierLots(
         tx,
         used.map((row) => row.lot_id),

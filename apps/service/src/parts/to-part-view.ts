@@ -2,12 +2,17 @@ import type { LayerRecordView, RepairView, TouchUpView, UsedView } from '@hull-r
 import type { SupplierLot } from '../platform/lots/supplier-lots.js';
 import type { RepairRow, TouchUpRow } from '../platform/views/faults.js';
 import type { LayerRow, ReadingRow, UsedRow } from '../platform/views/making.js';
+import type { NextLayer } from '../platform/rules/lay-up-window.js';
+import { verdictsOf, type VerdictRow } from '../platform/views/verdicts.js';
 import { toReadingView } from '../platform/views/to-view.js';
 
 /** What was used and read on a part, with the supplier lots behind each lot. */
 export interface Making {
   readonly used: readonly UsedRow[];
   readonly readings: readonly ReadingRow[];
+  readonly verdicts: readonly VerdictRow[];
+  /** When the next layer bonds, by the root of each layer's record. */
+  readonly windows: ReadonlyMap<string, NextLayer>;
   readonly supplierLots: ReadonlyMap<string, readonly SupplierLot[]>;
 }
 
@@ -24,6 +29,18 @@ const toUsedView = (row: UsedRow, making: Making): UsedView => ({
   corrected: row.id !== row.root,
 });
 
+/** Past this a sheet names no latest time. */
+const NO_END = Date.UTC(2_300, 0);
+
+const toNextLayer = (window: NextLayer | undefined): LayerRecordView['nextLayer'] =>
+  window === undefined || window.times.latest > NO_END
+    ? null
+    : {
+        from: new Date(window.times.earliest).toISOString(),
+        until: new Date(window.times.latest).toISOString(),
+        source: window.source,
+      };
+
 /** A layer as made, or null when it is still to come. */
 export const toLayerView = (row: LayerRow | undefined, making: Making): LayerRecordView | null =>
   row === undefined
@@ -39,6 +56,9 @@ export const toLayerView = (row: LayerRow | undefined, making: Making): LayerRec
         note: row.note,
         used: making.used.filter((used) => used.into_id === row.root).map((used) => toUsedView(used, making)),
         readings: making.readings.filter((reading) => reading.of_id === row.root).map(toReadingView),
+        verdicts: verdictsOf(making.verdicts, row.root),
+        nextLayer: toNextLayer(making.windows.get(row.root)),
+        surfacePrepared: row.surface_prepared,
         signature:
           row.signed_by === null || row.signed_at === null
             ? null

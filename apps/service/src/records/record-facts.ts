@@ -1,5 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { loadDefects, loadNonconformities, loadRepairs, loadTouchUps } from '../platform/views/faults.js';
+import { loadVerdicts } from '../platform/views/verdicts.js';
 import { loadLayerRecords, loadParts, loadReadings, loadUsed } from '../platform/views/making.js';
 import { loadCorrections } from './load-corrections.js';
 import { loadScrapped } from './load-scrapped.js';
@@ -60,7 +61,7 @@ const loadJudged = async (tx: EntityManager, { hullId, partIds, places, lots }: 
   const ofHull = await loadHullNonconformities(tx, hullId, lots, asOf);
   const about = [...readings.map((row) => row.root), ...[...defects, ...ofParts, ...ofHull].map((row) => row.id)];
   return {
-    ...{ readings, defects },
+    ...{ readings, defects, verdicts: await loadVerdicts(tx, places, asOf) },
     nonconformities: [...ofParts, ...ofHull],
     dispositions: await loadDispositions(tx, about, asOf),
     lotsNotReleased: await loadLotsNotReleased(tx, lots, asOf),

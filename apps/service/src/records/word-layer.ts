@@ -1,5 +1,6 @@
 import type { HatchKind, LayerView } from '@hull-record/paper';
 import type { LayerRow, PartRow } from '../platform/views/making.js';
+import { verdictsOf } from '../platform/views/verdicts.js';
 import type { PlantTime } from './plant-time.js';
 import type { RecordFacts } from './record-facts.js';
 import { wordCorrectionsOf } from './word-corrections.js';
@@ -28,7 +29,7 @@ export const wordLayers = (facts: RecordFacts, part: PartRow, time: PlantTime): 
 const TO_COME = {
   state: 'to come' as const,
   ...{ when: null, doneBy: [], enteredBy: null, climate: null, note: null },
-  ...{ used: [], readings: [], signature: null, corrected: [] },
+  ...{ used: [], readings: [], verdicts: [], signature: null, corrected: [] },
 };
 
 const made = (facts: RecordFacts, scheduled: Scheduled, record: LayerRow, time: PlantTime) => ({
@@ -40,6 +41,7 @@ const made = (facts: RecordFacts, scheduled: Scheduled, record: LayerRow, time: 
   note: record.note,
   used: wordUsed(facts, record.root),
   readings: wordReadings(facts, record.root, time),
+  verdicts: verdictsOf(facts.verdicts, record.root),
   signature: signatureOf(record, time),
   corrected: wordCorrectionsOf(facts.corrections, record.root, time),
 });

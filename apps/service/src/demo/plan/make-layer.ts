@@ -66,10 +66,14 @@ const straight = ({ hull: { random }, area }: DemoPart, take: Take): readonly Ne
   ];
 };
 
-const climateOf = ({ hull: { random } }: DemoPart) => ({
-  airTemperature: { value: round(random.normal(22.5, 1.4)), unit: 'C' as const },
-  moldTemperature: { value: round(random.normal(21.8, 1.1)), unit: 'C' as const },
-  relativeHumidity: { value: Math.round(random.normal(58, 5)), unit: '%' as const },
-});
+/** The mold follows the air of the shop. */
+const climateOf = ({ hull: { random } }: DemoPart) => {
+  const air = random.normal(22.5, 1.4);
+  return {
+    airTemperature: { value: round(air), unit: 'C' as const },
+    moldTemperature: { value: round(air + random.normal(-0.6, 0.4)), unit: 'C' as const },
+    relativeHumidity: { value: Math.round(random.normal(58, 5)), unit: '%' as const },
+  };
+};
 
 const round = (value: number): number => Math.round(value * 10) / 10;

@@ -6,8 +6,13 @@ import { instant } from './working-days.js';
 
 const at = instant(0, '06:20');
 
-/** Materials with their makers' data, and the bulk tanks. */
+/** Materials with their makers' data, the bulk tanks, and by which rules the plant judges. */
 export const materialsAndTanks = (): readonly Draft[] => [
+  draft(
+    'setPlantRules',
+    { name: 'plant rules', at, by: QUALITY },
+    { marginRule: '3 C', shopWindow: null, barcolFraction: 0.9, reason: 'Invented for the demo.' },
+  ),
   ...(Object.keys(MATERIALS) as MaterialCode[]).map(registered),
   ...Object.entries(TANKS).map(([code, { material, capacityKg }]) =>
     draft('registerTank', { name: `tank ${code}`, at, by: QUALITY }, { code, material, capacityKg }),

@@ -9,7 +9,15 @@ type Routes = typeof routes;
 /** What the demo does, each by the name of the call that does the same over HTTP. */
 export type ActName = Extract<
   keyof Routes,
-  | ('registerPerson' | 'registerDevice' | 'registerEquipment' | 'registerDealer' | 'registerMaterial' | 'registerTank')
+  | (
+      | 'registerPerson'
+      | 'registerDevice'
+      | 'registerEquipment'
+      | 'registerDealer'
+      | 'registerMaterial'
+      | 'setPlantRules'
+      | 'registerTank'
+    )
   | ('registerModel' | 'publishSchedule' | 'registerMold' | 'receiveLot' | 'changeLotState' | 'fillTank' | 'makeMix')
   | ('cutKit' | 'startHull' | 'startPart' | 'recordLayer' | 'readLayer' | 'signHoldPoint' | 'joinPart' | 'assignHin')
   | ('recordLifeFact' | 'releaseHull' | 'reportDefect' | 'dispose' | 'recordRepair' | 'judgeRepair' | 'correct')

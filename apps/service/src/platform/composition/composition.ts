@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Fact, WrittenRow } from '../facts/fact.js';
+import type { GenealogyLock } from './meet-genealogy.js';
 import { assertNoCircle } from './assert-no-circle.js';
 import { AtOnce } from './at-once.js';
 import { composeTanks } from './compose-tanks.js';
@@ -17,10 +18,10 @@ export class Composition {
    * Follows a fact, in its transaction: composes the tank lots it made, works out the places it used something in, and,
    * for a correction, everything downstream of what it corrected. When that is much, it is marked for a job instead.
    *
+   * @param as how it has the genealogy: who is alone needs no locks of single places
    * @returns lots whose making was corrected, to be judged again now; none when the job will
    */
-  async follow(fact: Fact): Promise<readonly string[]> {
-    const as = fact.wrote('correction').length > 0 ? 'alone' : 'one of many';
+  async follow(fact: Fact, as: GenealogyLock): Promise<readonly string[]> {
     const reach = await this.reachOf(fact);
     await assertNoCircle(fact.tx, reach.lots);
     const now = this.atOnce.holds(reach) ? reach : NOTHING;

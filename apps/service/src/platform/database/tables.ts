@@ -54,6 +54,9 @@ import { FittedItemEntity, ItemRemovedEntity } from '../../fitted-items/fitted-i
 import { OwnerDetailEntity, OwnerEntity, OwnerErasedEntity } from '../../owners/owner.entity.js';
 import { PartScheduleEntity } from '../../layers/part-schedule.entity.js';
 import { MoldCareEntity } from '../../molds/mold-care.entity.js';
+import { DataSheetEntity } from '../../materials/data-sheet.entity.js';
+import { PlantRulesEntity } from '../../plant-rules/plant-rules.entity.js';
+import { VerdictEntity } from '../verdicts/verdict.entity.js';
 import { TankEntity } from '../../tanks/tank.entity.js';
 
 /** Every table, named one by one: the one place of the platform that knows the features' tables. */
@@ -79,5 +82,6 @@ export const TABLES = [
   ...[LayerRecordEntity, UsedEntity, ReadingEntity, SignatureEntity],
   ...[DefectEntity, PhotoEntity, RepairEntity, RepairDefectEntity, AcceptanceEntity, DispositionEntity],
   ...[LotCompositionEntity, ComposedLotEntity, PlaceSourceEntity, PlaceRoleEntity],
+  ...[VerdictEntity, DataSheetEntity, PlantRulesEntity],
   ...[RecomputationEntity, StaleLotEntity, StalePlaceEntity],
 ] as const;

@@ -10,6 +10,7 @@ import { type Author, Fact } from './fact.js';
 import { JournalEntity } from './journal.entity.js';
 import { assertNotAhead } from './not-ahead.js';
 import { meetGate, type Gate } from './gate.js';
+import { judgeMade } from '../rules/judge-made.js';
 import { judgeAgain } from '../used/judge-again.js';
 import { unkeptText } from './unkept-text.js';
 
@@ -67,7 +68,8 @@ export class RecordFact {
       await meetGenealogy(tx, author.plantId, options.genealogy ?? 'one of many');
       const fact = new Fact(tx, body.id, author, new Date(body.happenedAt), await databaseTime(tx));
       const result = await decide(fact);
-      const remade = await this.composition.follow(fact);
+      const remade = await this.composition.follow(fact, options.genealogy ?? 'one of many');
+      await judgeMade(fact);
       await judgeAgain(fact, remade);
       await writeEntry(fact, kind, body, journalled, result);
       return { id: fact.id, recordedAt: fact.recordedAt.toISOString(), replayed: false, result };

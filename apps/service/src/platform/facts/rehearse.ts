@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Envelope, Stops } from '@hull-record/contracts';
 import { DataSource } from 'typeorm';
+import { judgeMade } from '../rules/judge-made.js';
 import { remedyOf, whoLifts } from '../release/who-lifts.js';
 import { findAuthor } from './author.js';
 import { Fact } from './fact.js';
@@ -26,6 +27,7 @@ export class Rehearse {
         const author = await findAuthor(tx, body.enteredBy, body.device);
         const fact = new Fact(tx, body.id.toLowerCase(), author, new Date(body.happenedAt), new Date());
         await decide(fact);
+        await judgeMade(fact);
         throw new Rehearsed(toStops(fact));
       });
     } catch (error) {

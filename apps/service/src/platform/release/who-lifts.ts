@@ -18,6 +18,13 @@ const REMEDIES: Readonly<Record<string, string>> = {
   'layer-out-of-order': 'Make the layer before it first, or record it.',
   'hold-point-passed': 'Have the hold point signed first.',
   'climate-outside': 'Wait until the climate is inside its limits.',
+  'catalyst-outside-window':
+    'Weigh the catalyst for the window of the data sheet. Too little never cures; too much runs hot.',
+  'lay-up-too-early': 'Wait until the layer before has gelled enough: see its window.',
+  'lay-up-window-passed':
+    'The layer before has cured: prepare its surface (wipe, abrade, remove dust), and say how. Then it is a secondary bond.',
+  'dew-point-margin': 'Warm the mold or dry the air until the surface is above the dew point by the margin.',
+  'hardness-too-low': 'Let it cure, warm it, and read again; do not build on an undercured layer.',
   'catalyst-meets-promoter':
     'Put promoter into the resin first, and catalyst last. Never mix catalyst and promoter directly.',
 };

@@ -13,6 +13,7 @@ import { Molds0012 } from './0012-molds.js';
 import { PartSchedule0013 } from './0013-part-schedule.js';
 import { Recomputations0014 } from './0014-recomputations.js';
 import { Sprays0015 } from './0015-sprays.js';
+import { Verdicts0016 } from './0016-verdicts.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -31,4 +32,5 @@ export const MIGRATIONS = [
   PartSchedule0013,
   Recomputations0014,
   Sprays0015,
+  Verdicts0016,
 ] as const;

@@ -1,0 +1,59 @@
+import type { Fact } from '../facts/fact.js';
+import { standing } from '../facts/standing.js';
+import { judgeHardness } from './judge-hardness.js';
+import { judgeMix } from './judge-mix.js';
+import { judgeSurface } from './judge-surface.js';
+import { judgeLayUp } from './lay-up-window.js';
+
+/**
+ * Judges by the rules of the trade what a fact says was made, or was made otherwise: what it wrote, what it corrected
+ * and what it put in its place. Verdicts that are as they were stay.
+ */
+export const judgeMade = async (fact: Fact): Promise<void> => {
+  const versions = (table: string): readonly unknown[] => [
+    ...fact.wrote(table).map(({ id }) => id),
+    ...fact
+      .wrote('correction')
+      .flatMap(({ values }) => (values['corrects_table'] === table ? [values['corrects']] : [])),
+  ];
+  const found = async (sql: string, ids: readonly unknown[]): Promise<readonly Found[]> =>
+    ids.length === 0 ? [] : fact.tx.query<Found[]>(sql, [ids]);
+  const layers = await found(LAYERS, versions('layer_record'));
+  const used = versions('used');
+  for (const { id } of layers) await judgeSurface(fact, id);
+  for (const part of partsOf([...layers, ...(await found(UNDER, used))])) await judgeLayUp(fact, part);
+  for (const { id, kind } of await found(READ, versions('reading'))) await judgeHardness(fact, kind, id);
+  for (const { id, kind } of await found(READ_WHERE_USED, used)) await judgeHardness(fact, kind, id);
+  for (const { id } of await found(MIXED, versions('lot_input'))) await judgeMix(fact, id);
+};
+
+interface Found {
+  readonly id: string;
+  readonly kind: string;
+  readonly part: string;
+}
+
+const partsOf = (found: readonly Found[]): ReadonlySet<string> => new Set(found.map(({ part }) => part));
+
+/** Layers of these versions, and the parts they are or were of. */
+const LAYERS = `select distinct r.root as id, r.part_id as part from fact.layer_record r where r.id = any($1) order by 1, 2`;
+
+/** Layers in which these were used, and whose window for the next is that of their material. */
+const UNDER = `
+  select distinct r.root as id, r.part_id as part from fact.used u
+  join fact.layer_record r on r.root = u.into_id and ${standing('r')}
+  join fact.schedule_layer y on y.id = r.schedule_layer_id and y.lay_up_window is null
+  where u.id = any($1) order by 1`;
+
+const READ = `
+  select distinct g.of_id as id, g.of_kind as kind from fact.reading g
+  where g.id = any($1) and g.what = 'Barcol hardness' order by 1`;
+
+const READ_WHERE_USED = `
+  select distinct g.of_id as id, g.of_kind as kind from fact.used u
+  join fact.reading g on g.of_id = u.into_id and g.what = 'Barcol hardness' and ${standing('g')}
+  where u.id = any($1) order by 1`;
+
+const MIXED = `
+  select distinct l.root as id from fact.lot_input i
+  join fact.lot l on l.root = i.lot_id and l.origin = 'mixed' where i.id = any($1) order by 1`;

@@ -1,0 +1,56 @@
+import { canonical } from '../facts/digest.js';
+import { CorrectionEntity } from '../facts/correction.entity.js';
+import type { Fact } from '../facts/fact.js';
+import { openNewlyBrokenAbout, type About } from '../facts/open-newly-broken.js';
+import { standing } from '../facts/standing.js';
+import { childId } from '../ids.js';
+import { VerdictEntity } from './verdict.entity.js';
+
+/** What was found about one topic. */
+export interface Found extends Pick<VerdictEntity, 'topic' | 'verdict' | 'detail' | 'figures' | 'rule' | 'source'> {
+  /** The rule that is broken, as nonconformities name it; absent: nothing is held against it. */
+  readonly breaks?: string;
+}
+
+type Kept = Omit<Found, 'breaks'> & { readonly id: string; readonly root: string };
+
+const KEPT = `
+  select v.id, v.root, v.topic, v.verdict, v.detail, v.figures, v.rule, v.source from fact.verdict v
+  where v.about_id = $1 and v.topic = any($2) and ${standing('v')}`;
+
+/**
+ * Keeps what was found about something, one verdict a topic. What was found of a topic before, and differs, is corrected;
+ * a topic on which nothing is found any more is withdrawn. What is broken, and was not known to be, is opened.
+ *
+ * @param topics those that were judged, whether something was found or not
+ */
+export const keepVerdicts = async (
+  fact: Fact,
+  about: About,
+  topics: readonly string[],
+  found: readonly Found[],
+): Promise<void> => {
+  const kept = await fact.tx.query<Kept[]>(KEPT, [about.aboutId, topics]);
+  for (const topic of topics) {
+    const before = kept.find((each) => each.topic === topic);
+    const after = found.find((each) => each.topic === topic);
+    if (before && after && same(before, after)) continue;
+    const id = childId(fact.id, `verdict/${about.aboutId}/${topic}`);
+    if (before) await correct(fact, before.id, after ? id : null);
+    if (!after) continue;
+    const { breaks: _breaks, ...values } = after;
+    await fact.insert(VerdictEntity, { id, root: before?.root ?? id, ...about, ...values });
+  }
+  const broken = found.flatMap(({ breaks, detail }) => (breaks === undefined ? [] : [{ rule: breaks, detail }]));
+  await openNewlyBrokenAbout(fact, broken, about);
+};
+
+const same = ({ id: _id, root: _root, ...before }: Kept, { breaks: _breaks, ...after }: Found): boolean =>
+  canonical(before) === canonical(after);
+
+const correct = (fact: Fact, corrects: string, replacement: string | null): Promise<string> =>
+  fact.insert(CorrectionEntity, {
+    id: childId(fact.id, `judged again/${corrects}`),
+    ...{ corrects, correctsTable: 'verdict', replacement },
+    reason: 'Judged again, by what is known now.',
+  });

@@ -1,0 +1,33 @@
+import { z } from 'zod';
+import { get, post } from './route.js';
+import * as verdicts from './verdicts.js';
+
+/** What is judged by: data sheets of materials, and the rules a plant chose. */
+export const ruleRoutes = {
+  setPlantRules: post({
+    path: '/api/plant-rules',
+    tag: 'rules',
+    summary: 'Choose by which published rules the plant judges from then on.',
+    body: verdicts.SetPlantRules,
+    response: verdicts.PlantRulesReceipt,
+  }),
+  readPlantRules: get({
+    path: '/api/plant-rules',
+    tag: 'rules',
+    summary: 'By which published rules the plant judges, with their sources.',
+    response: verdicts.PlantRulesView,
+  }),
+  issueDataSheet: post({
+    path: '/api/materials/:material/data-sheets',
+    tag: 'materials',
+    summary: "Record a new issue of a material's data sheet.",
+    body: verdicts.IssueDataSheet,
+    response: verdicts.DataSheetReceipt,
+  }),
+  listDataSheets: get({
+    path: '/api/materials/:material/data-sheets',
+    tag: 'materials',
+    summary: "The issues of a material's data sheet, the newest first.",
+    response: z.array(verdicts.DataSheetView),
+  }),
+} as const;

@@ -1,0 +1,16 @@
+import { type MakeSample } from './write-sample.js';
+
+/** A valid request for each write about what is judged by. */
+export const RULES: Readonly<Record<string, MakeSample>> = {
+  setPlantRules: () =>
+    Promise.resolve({
+      path: '/api/plant-rules',
+      fields: { marginRule: '3 C', shopWindow: null, barcolFraction: 0.95, reason: 'agreed' },
+      other: { barcolFraction: 0.9 },
+    }),
+  issueDataSheet: async (shop, n) => {
+    await shop.act('/api/materials', { code: n, name: n, role: 'resin' });
+    const makerData = { catalystWindow: { min: 1.25, unit: '%' }, layUpWindow: { max: 24.5, unit: 'h' } };
+    return { path: `/api/materials/${n}/data-sheets`, fields: { issue: '2', makerData }, other: { issue: '3' } };
+  },
+};
