@@ -37,6 +37,7 @@ export const aRepair = (changes: Partial<RepairView> = {}): RepairView => ({
   plies: '3 × mat 300 g/m²',
   used: [aUse({ lot: 'mix 1124-02', supplierLots: ['AR-60622-1 (100 %)'], amount: '0.24 kg' })],
   readings: [someReadings(2, { what: 'Barcol hardness on the patch' })],
+  verdicts: [],
   doneBy: ['L-11'],
   acceptance: 'Q-03, Wed 25 Nov 2026 14:20',
   ...changes,

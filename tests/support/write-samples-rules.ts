@@ -8,6 +8,11 @@ export const RULES: Readonly<Record<string, MakeSample>> = {
       fields: { marginRule: '3 C', shopWindow: null, barcolFraction: 0.95, reason: 'agreed' },
       other: { barcolFraction: 0.9 },
     }),
+  importClimate: (_shop, n) => {
+    const at = '2026-01-04T10:00:00.000Z';
+    const points = [{ at, airTemperature: { value: 71.5, unit: 'F' }, relativeHumidity: { value: 55, unit: '%' } }];
+    return Promise.resolve({ path: `/api/areas/${n}/climate`, fields: { points }, other: { station: 'S' } });
+  },
   issueDataSheet: async (shop, n) => {
     await shop.act('/api/materials', { code: n, name: n, role: 'resin' });
     const makerData = { catalystWindow: { min: 1.25, unit: '%' }, layUpWindow: { max: 24.5, unit: 'h' } };

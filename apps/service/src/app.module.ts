@@ -43,13 +43,14 @@ import { NonconformitiesModule } from './nonconformities/nonconformities.module.
 import { Rehearse } from './platform/facts/rehearse.js';
 import { FittedItemsModule } from './fitted-items/fitted-items.module.js';
 import { OwnersModule } from './owners/owners.module.js';
+import { ClimateModule } from './climate/climate.module.js';
 import { PlantRulesModule } from './plant-rules/plant-rules.module.js';
 import { MoldsModule } from './molds/molds.module.js';
 import { TraceModule } from './trace/trace.module.js';
 
 const FEATURES = [
   ...[GunsModule, DropsModule, StoreModule, TouchUpsModule, GoOnsModule, NonconformitiesModule],
-  ...[PlantRulesModule, OwnersModule, FittedItemsModule, MoldsModule],
+  ...[ClimateModule, PlantRulesModule, OwnersModule, FittedItemsModule, MoldsModule],
   ...[PeopleModule, EquipmentModule, DealersModule, MaterialsModule, TanksModule, LotsModule, ModelsModule],
   ...[
     HullsModule,

@@ -1,6 +1,7 @@
 import * as checks from './checks.js';
 import { MakeMix } from './lots.js';
 import { RecordLayer } from './parts.js';
+import { RecordRepair } from './repairs.js';
 import { get, post } from './route.js';
 
 /** What is asked before an act, going on over it, and what was done against a rule. */
@@ -10,6 +11,13 @@ export const checkRoutes = {
     tag: 'layers',
     summary: 'Ask what recording this layer would find wrong; nothing is recorded.',
     body: RecordLayer,
+    response: checks.Stops,
+  }),
+  checkRepair: post({
+    path: '/api/parts/:part/repairs/check',
+    tag: 'repairs',
+    summary: 'Ask what recording this repair would find wrong; nothing is recorded.',
+    body: RecordRepair,
     response: checks.Stops,
   }),
   checkMix: post({

@@ -60,6 +60,7 @@ const Set = z
       endedAt: Instant.optional(),
       doneBy: Makers.optional(),
       climate: Climate.optional(),
+      area: Code.optional(),
       surfacePrepared: Text.optional(),
       note: Text.optional(),
     }),

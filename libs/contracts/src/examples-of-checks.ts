@@ -1,4 +1,4 @@
-import { taken, told } from './example-parts.js';
+import { EXAMPLE_ID, taken, told } from './example-parts.js';
 
 /** One request for each route about checks and going on. */
 export const EXAMPLES_OF_CHECKS = {
@@ -10,6 +10,10 @@ export const EXAMPLES_OF_CHECKS = {
   checkMix: told({
     code: 'B-0514-5',
     inputs: [taken({ lot: 'VE-2231' }, '20', 'kg'), taken({ lot: 'CAT-88' }, '0.36', 'kg')],
+  }),
+  checkRepair: told({
+    ...{ defects: [EXAMPLE_ID], procedure: 'Grind out to sound laminate and lay up again.', doneBy: ['PAT-01'] },
+    geometry: { originalMm: 6, damageDepthMm: 6, taperMm: 72, patchMm: 6 },
   }),
   goOn: told({
     ...{ enteredBy: 'LEAD-1', part: '1431-H', layer: 'L2', rules: ['expired-lot'] },

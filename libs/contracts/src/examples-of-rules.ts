@@ -6,6 +6,15 @@ export const EXAMPLES_OF_RULES = {
     ...{ enteredBy: 'QUA-01', marginRule: '5 F', shopWindow: 'class rule', barcolFraction: 0.9 },
     reason: 'Agreed with the class surveyor.',
   }),
+  importClimate: told({
+    points: [
+      {
+        at: '2026-05-14T08:00:00-04:00',
+        airTemperature: { value: 72, unit: 'F' },
+        relativeHumidity: { value: 54, unit: '%' },
+      },
+    ],
+  }),
   issueDataSheet: told({
     issue: 'Vinyl ester resin, issue 5',
     makerData: {

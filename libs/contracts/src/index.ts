@@ -3,6 +3,7 @@ export * from './amount.js';
 export * from './people.js';
 export * from './materials.js';
 export * from './verdicts.js';
+export * from './climate.js';
 export * from './lots.js';
 export * from './models.js';
 export * from './place.js';

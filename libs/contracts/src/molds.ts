@@ -76,6 +76,7 @@ export const RecordLayers = Envelope.extend({
   doneBy: Makers,
   climate: Climate.optional(),
   used: z.array(Taken).max(100).default([]).describe('of all parts together'),
+  area: Code.optional().describe('area of the shop it was made in; its climate log is joined by time'),
   surfacePrepared: Text.optional().describe('how the layer before was prepared, when it had cured'),
   note: Text.optional(),
 })

@@ -51,6 +51,7 @@ export const RecordLayer = Envelope.extend({
   endedAt: Instant,
   doneBy: Makers,
   climate: Climate.optional(),
+  area: Code.optional().describe('area of the shop it was made in; its climate log is joined by time'),
   surfacePrepared: Text.optional().describe('how the layer before was prepared, when it had cured: a secondary bond'),
   used: z.array(Taken).max(100).default([]),
   note: Text.optional(),
@@ -119,6 +120,7 @@ export const LayerRecordView = z
       .object({ from: Instant, until: Instant.nullable(), source: z.string() })
       .nullable()
       .describe('when the next layer bonds to this one; later is a secondary bond. null: no window is known'),
+    area: z.string().nullable(),
     surfacePrepared: z.string().nullable(),
     signature: z.object({ by: z.string(), at: Instant, identity: z.string() }).nullable(),
     corrected: z.boolean().describe('an earlier version of this record stands in the history'),

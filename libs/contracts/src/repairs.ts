@@ -2,8 +2,26 @@ import { z } from 'zod';
 import { AmountView, Taken } from './amount.js';
 import { Code, Envelope, Instant, Nonconformity, Text, receipt } from './envelope.js';
 import { ReadingView } from './readings.js';
+import { VerdictView } from './verdicts.js';
 
 const mm = z.number().positive().max(20_000);
+
+/** A structural repair as planned or done, mm. It is judged: taper, and the patch against what it replaces. */
+export const RepairGeometry = z
+  .object({
+    originalMm: mm.describe('thickness of the laminate; of a cored panel, of the skin'),
+    damageDepthMm: mm.describe('how deep the damage is ground out'),
+    taperMm: z.number().min(0).max(20_000).describe('length of the taper'),
+    patchMm: mm.describe('thickness of the patch as laid up'),
+    skin: z.enum(['outer', 'inner']).optional().describe('of a cored panel: each skin is tapered for itself'),
+    sides: z.enum(['one', 'both']).optional().describe('through damage tapered from one side, or half from each'),
+  })
+  .refine(({ damageDepthMm, originalMm }) => damageDepthMm <= originalMm, {
+    path: ['damageDepthMm'],
+    message: 'must not be more than originalMm: of a cored panel record each skin for itself',
+  })
+  .meta({ id: 'RepairGeometry' });
+export type RepairGeometry = z.output<typeof RepairGeometry>;
 
 /** What is known of a repair that was done elsewhere. */
 export const OutsideRepair = z
@@ -28,6 +46,7 @@ export const RecordRepair = Envelope.extend({
     .optional()
     .describe('length of taper per unit of thickness, such as 12 for 12:1'),
   grindOutMm: z.object({ lengthMm: mm, widthMm: mm, depthMm: mm }).optional(),
+  geometry: RepairGeometry.optional().describe('of a structural repair; it is judged'),
   plies: z.array(Text).max(40).default([]),
   doneBy: z.array(Code).max(40).default([]).describe('badges; of an outside repair none'),
   outside: OutsideRepair.optional().describe('of a repair that was done at a yard or dealer'),
@@ -70,6 +89,8 @@ export const RepairView = z
     procedure: z.string(),
     taperRatio: z.number().nullable(),
     grindOutMm: z.object({ lengthMm: z.number(), widthMm: z.number(), depthMm: z.number() }).nullable(),
+    geometry: RepairGeometry.nullable(),
+    verdicts: z.array(VerdictView),
     plies: z.array(z.string()),
     doneBy: z.array(z.string()),
     outside: OutsideRepair.nullable(),

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { get, post } from './route.js';
+import * as climate from './climate.js';
 import * as verdicts from './verdicts.js';
 
 /** What is judged by: data sheets of materials, and the rules a plant chose. */
@@ -29,5 +30,19 @@ export const ruleRoutes = {
     tag: 'materials',
     summary: "The issues of a material's data sheet, the newest first.",
     response: z.array(verdicts.DataSheetView),
+  }),
+  importClimate: post({
+    path: '/api/areas/:area/climate',
+    tag: 'rules',
+    summary: 'Import a series of the climate log of an area; layers made there meanwhile are judged by it.',
+    body: climate.ImportClimate,
+    response: climate.ClimateReceipt,
+  }),
+  readClimate: get({
+    path: '/api/areas/:area/climate',
+    tag: 'rules',
+    summary: 'The climate log of an area, with the dew point of each point.',
+    query: climate.ReadClimateQuery,
+    response: climate.ClimateLogView,
   }),
 } as const;

@@ -1,4 +1,4 @@
-import type { LayerView, ReadingsView, UsedView } from './layer-view.js';
+import type { LayerView, ReadingsView, UsedView, VerdictView } from './layer-view.js';
 import type { HullMapView } from './hull-map-view.js';
 
 /**
@@ -85,6 +85,7 @@ export interface RepairView {
   readonly plies: string;
   readonly used: readonly UsedView[];
   readonly readings: readonly ReadingsView[];
+  readonly verdicts: readonly VerdictView[];
   readonly doneBy: readonly string[];
   readonly acceptance: string | null;
 }

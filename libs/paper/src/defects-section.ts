@@ -6,6 +6,7 @@ import { para } from './paragraph.js';
 import { readingsTables } from './readings-tables.js';
 import { cell, table, type Cell } from './table.js';
 import { heading, stamp } from './text-blocks.js';
+import { verdictsTable } from './verdicts-table.js';
 import { usedTable } from './used-table.js';
 
 /** Defects with their place, state and disposition. */
@@ -67,5 +68,6 @@ export const repairSection = (fonts: Fonts, repair: RepairView): readonly Block[
   ),
   ...(repair.used.length > 0 ? [usedTable(fonts, repair.used)] : []),
   ...readingsTables(fonts, repair.readings),
+  ...verdictsTable(fonts, repair.verdicts),
   stamp(fonts, [para('Acceptance', 'bold'), para(repair.acceptance ?? 'not accepted')], repair.acceptance !== null),
 ];

@@ -42,6 +42,7 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
   life_fact: 'life fact',
   data_sheet: null,
   plant_rules: null,
+  climate_point: null,
 };
 
 /** What goes with a fact when it is withdrawn: table and the column that points to its root (or, of signatures, to its version). */

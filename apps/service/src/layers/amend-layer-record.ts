@@ -34,6 +34,7 @@ export class AmendLayerRecord {
       await insertVersion(fact, LayerRecordEntity, oldId, newId, {
         ...{ partId, scheduleLayerId, startedAt, endedAt, makers },
         ...(set.climate === undefined ? {} : climateColumns(set.climate)),
+        area: set.area,
         surfacePrepared: set.surfacePrepared,
         note: set.note,
       });

@@ -36,6 +36,10 @@ export class LayerRecordEntity extends FactRow {
   @Column('double precision', { name: 'relative_humidity', nullable: true })
   relativeHumidity!: number | null;
 
+  /** Area of the shop, whose climate log is joined by time. */
+  @Column('text', { nullable: true })
+  area!: string | null;
+
   /** How the layer before was prepared, when it had cured. */
   @Column('text', { name: 'surface_prepared', nullable: true })
   surfacePrepared!: string | null;

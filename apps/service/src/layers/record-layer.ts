@@ -19,7 +19,7 @@ import { LayerRecordEntity } from './layer-record.entity.js';
 /** A layer as it was made, whatever entry it came in. */
 export type LayerAsMade = Pick<
   Request,
-  'layer' | 'startedAt' | 'endedAt' | 'doneBy' | 'climate' | 'surfacePrepared' | 'used' | 'note'
+  'layer' | 'startedAt' | 'endedAt' | 'doneBy' | 'climate' | 'area' | 'surfacePrepared' | 'used' | 'note'
 >;
 
 export interface MadeResult extends Found {
@@ -69,6 +69,7 @@ export class RecordLayer {
       endedAt: new Date(request.endedAt),
       makers,
       ...climateColumns(request.climate),
+      area: request.area ?? null,
       surfacePrepared: request.surfacePrepared ?? null,
       note: request.note ?? null,
     });

@@ -58,6 +58,7 @@ export const toLayerView = (row: LayerRow | undefined, making: Making): LayerRec
         readings: making.readings.filter((reading) => reading.of_id === row.root).map(toReadingView),
         verdicts: verdictsOf(making.verdicts, row.root),
         nextLayer: toNextLayer(making.windows.get(row.root)),
+        area: row.area,
         surfacePrepared: row.surface_prepared,
         signature:
           row.signed_by === null || row.signed_at === null
@@ -73,6 +74,8 @@ export const toRepairView = (row: RepairRow, making: Making): RepairView => ({
   procedure: row.procedure,
   taperRatio: row.taper_ratio,
   grindOutMm: row.grind_out_mm,
+  geometry: row.geometry,
+  verdicts: verdictsOf(making.verdicts, row.id),
   plies: row.plies,
   doneBy: row.done_by,
   outside: row.outside,

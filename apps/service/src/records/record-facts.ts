@@ -61,7 +61,7 @@ const loadJudged = async (tx: EntityManager, { hullId, partIds, places, lots }: 
   const ofHull = await loadHullNonconformities(tx, hullId, lots, asOf);
   const about = [...readings.map((row) => row.root), ...[...defects, ...ofParts, ...ofHull].map((row) => row.id)];
   return {
-    ...{ readings, defects, verdicts: await loadVerdicts(tx, places, asOf) },
+    ...{ readings, defects, verdicts: await loadVerdicts(tx, [...places, ...lots], asOf) },
     nonconformities: [...ofParts, ...ofHull],
     dispositions: await loadDispositions(tx, about, asOf),
     lotsNotReleased: await loadLotsNotReleased(tx, lots, asOf),

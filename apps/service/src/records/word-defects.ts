@@ -5,6 +5,7 @@ import type { PartRow } from '../platform/views/making.js';
 import type { PlantTime } from './plant-time.js';
 import type { RecordFacts } from './record-facts.js';
 import { identity, wordDisposition } from './word-judgements.js';
+import { verdictsOf } from '../platform/views/verdicts.js';
 import { wordReadings } from './word-readings.js';
 import { wordUsed } from './word-used.js';
 import { count, decimal, defectKind, place } from './word-values.js';
@@ -74,6 +75,7 @@ export const wordRepairs = (facts: RecordFacts, part: PartRow, time: PlantTime):
       plies: row.plies.join(' + '),
       used: wordUsed(facts, row.id),
       readings: wordReadings(facts, row.id, time),
+      verdicts: verdictsOf(facts.verdicts, row.id),
       doneBy:
         row.outside === null
           ? row.done_by
@@ -92,7 +94,15 @@ export const wordTouchUps = (facts: RecordFacts, part: PartRow, time: PlantTime)
   facts.touchUps
     .filter((row) => row.part_id === part.id)
     .map((row) => ({
-      ...{ mark: row.mark, defects: [], when: time.at(row.happened_at), geometry: '', plies: '', readings: [] },
+      ...{
+        mark: row.mark,
+        defects: [],
+        when: time.at(row.happened_at),
+        geometry: '',
+        plies: '',
+        readings: [],
+        verdicts: [],
+      },
       procedure: `Touch-up: ${row.spots.map(wordSpots).join('; ')}`,
       used: wordUsed(facts, row.id),
       doneBy: row.done_by,

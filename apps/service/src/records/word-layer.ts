@@ -41,10 +41,19 @@ const made = (facts: RecordFacts, scheduled: Scheduled, record: LayerRow, time: 
   note: record.note,
   used: wordUsed(facts, record.root),
   readings: wordReadings(facts, record.root, time),
-  verdicts: verdictsOf(facts.verdicts, record.root),
+  verdicts: verdictsIn(facts, record),
   signature: signatureOf(record, time),
   corrected: wordCorrectionsOf(facts.corrections, record.root, time),
 });
+
+/** Verdicts on the layer, then those on the buckets used in it. */
+const verdictsIn = ({ verdicts, used }: RecordFacts, { root }: LayerRow): LayerView['verdicts'] => {
+  const lots = new Map(used.filter((row) => row.into_id === root).map((row) => [row.lot_id, row.lot]));
+  const ofLots = [...lots].flatMap(([id, lot]) =>
+    verdictsOf(verdicts, id).map((verdict) => ({ ...verdict, topic: `${verdict.topic} of ${lot}` })),
+  );
+  return [...verdictsOf(verdicts, root), ...ofLots];
+};
 
 const signatureOf = (record: LayerRow, time: PlantTime): string | null =>
   record.signed_by === null || record.signed_at === null

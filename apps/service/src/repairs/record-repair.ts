@@ -1,9 +1,10 @@
 import { Injectable } from '@nestjs/common';
-import type { RecordRepair as Request } from '@hull-record/contracts';
+import type { RecordRepair as Request, Stops } from '@hull-record/contracts';
 import { findPeople } from '../platform/facts/author.js';
 import type { Fact, Found } from '../platform/facts/fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { Rehearse } from '../platform/facts/rehearse.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { nextNumber } from '../platform/marks/marks.js';
 import { InvalidRequest } from '../platform/refusals.js';
@@ -19,35 +20,46 @@ export interface RecordedRepair extends Found {
 /** Records a repair as it was done, with what was used. A person who did not do it accepts it afterwards. */
 @Injectable()
 export class RecordRepair {
-  constructor(private readonly record: RecordFact) {}
+  constructor(
+    private readonly record: RecordFact,
+    private readonly rehearse: Rehearse,
+  ) {}
 
   run(part: string, request: Request): Promise<Receipt<RecordedRepair>> {
-    return this.record.run('repair recorded', { ...request, part }, async (fact) => {
-      const partId = await findByCode(fact.tx, 'part', fact.author.plantId, part);
-      const defects = await findDefects(fact, partId, request.defects);
-      // Nobody here did an outside repair: whoever recorded it stands for it, and another person accepts it.
-      const makers =
-        request.outside === undefined
-          ? [...(await findPeople(fact.tx, request.doneBy, (i) => `/doneBy/${i}`))].sort()
-          : [fact.author.personId];
-      const number = await nextNumber(fact, 'repair', partId);
-      const id = await fact.insert(RepairEntity, {
-        partId,
-        number,
-        makers,
-        procedure: request.procedure,
-        taperRatio: request.taperRatio ?? null,
-        grindOutMm: request.grindOutMm ?? null,
-        plies: request.plies,
-        outside: request.outside ?? null,
-      });
-      await fact.insertMany(
-        RepairDefectEntity,
-        defects.map((defectId) => ({ repairId: id, defectId })),
-      );
-      const taken = await writeUsed(fact, { kind: 'repair', id, partId }, request.used);
-      return { mark: `R${number}`, kg: totalKg(taken), ...fact.found() };
+    return this.record.run('repair recorded', { ...request, part }, (fact) => this.decide(fact, part, request));
+  }
+
+  /** Says what recording it would find wrong, and records nothing. */
+  check(part: string, request: Request): Promise<Stops> {
+    return this.rehearse.run(request, (fact) => this.decide(fact, part, request));
+  }
+
+  private async decide(fact: Fact, part: string, request: Request): Promise<RecordedRepair> {
+    const partId = await findByCode(fact.tx, 'part', fact.author.plantId, part);
+    const defects = await findDefects(fact, partId, request.defects);
+    // Nobody here did an outside repair: whoever recorded it stands for it, and another person accepts it.
+    const makers =
+      request.outside === undefined
+        ? [...(await findPeople(fact.tx, request.doneBy, (i) => `/doneBy/${i}`))].sort()
+        : [fact.author.personId];
+    const number = await nextNumber(fact, 'repair', partId);
+    const id = await fact.insert(RepairEntity, {
+      partId,
+      number,
+      makers,
+      procedure: request.procedure,
+      taperRatio: request.taperRatio ?? null,
+      grindOutMm: request.grindOutMm ?? null,
+      geometry: request.geometry ?? null,
+      plies: request.plies,
+      outside: request.outside ?? null,
     });
+    await fact.insertMany(
+      RepairDefectEntity,
+      defects.map((defectId) => ({ repairId: id, defectId })),
+    );
+    const taken = await writeUsed(fact, { kind: 'repair', id, partId }, request.used);
+    return { mark: `R${number}`, kg: totalKg(taken), ...fact.found() };
   }
 }
 

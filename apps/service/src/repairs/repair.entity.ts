@@ -23,6 +23,10 @@ export class RepairEntity extends FactRow {
   @Column('jsonb', { name: 'grind_out_mm', nullable: true })
   grindOutMm!: object | null;
 
+  /** Laminate, damage, taper and patch, mm, of a structural repair. */
+  @Column('jsonb', { nullable: true })
+  geometry!: object | null;
+
   @Column('jsonb')
   plies!: readonly string[];
 

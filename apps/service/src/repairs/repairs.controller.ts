@@ -26,6 +26,11 @@ export class RepairsController {
     return this.recordRepair.run(part, request);
   }
 
+  @Route(routes.checkRepair)
+  check(@Param('part') part: string, @Body({ schema: routes.checkRepair.body }) request: RepairRequest) {
+    return this.recordRepair.check(part, request);
+  }
+
   @Route(routes.useInRepair)
   used(@Param('repair') repair: string, @Body({ schema: routes.useInRepair.body }) request: UseRequest) {
     return this.useInRepair.run(repair, request);

@@ -54,6 +54,7 @@ import { FittedItemEntity, ItemRemovedEntity } from '../../fitted-items/fitted-i
 import { OwnerDetailEntity, OwnerEntity, OwnerErasedEntity } from '../../owners/owner.entity.js';
 import { PartScheduleEntity } from '../../layers/part-schedule.entity.js';
 import { MoldCareEntity } from '../../molds/mold-care.entity.js';
+import { ClimatePointEntity } from '../../climate/climate-point.entity.js';
 import { DataSheetEntity } from '../../materials/data-sheet.entity.js';
 import { PlantRulesEntity } from '../../plant-rules/plant-rules.entity.js';
 import { VerdictEntity } from '../verdicts/verdict.entity.js';
@@ -82,6 +83,7 @@ export const TABLES = [
   ...[LayerRecordEntity, UsedEntity, ReadingEntity, SignatureEntity],
   ...[DefectEntity, PhotoEntity, RepairEntity, RepairDefectEntity, AcceptanceEntity, DispositionEntity],
   ...[LotCompositionEntity, ComposedLotEntity, PlaceSourceEntity, PlaceRoleEntity],
+  ClimatePointEntity,
   ...[VerdictEntity, DataSheetEntity, PlantRulesEntity],
   ...[RecomputationEntity, StaleLotEntity, StalePlaceEntity],
 ] as const;

@@ -24,6 +24,9 @@ const REMEDIES: Readonly<Record<string, string>> = {
   'lay-up-window-passed':
     'The layer before has cured: prepare its surface (wipe, abrade, remove dust), and say how. Then it is a secondary bond.',
   'dew-point-margin': 'Warm the mold or dry the air until the surface is above the dew point by the margin.',
+  'shop-climate-outside': 'Wait until the air of the area is inside the window of the plant.',
+  'repair-geometry':
+    'Grind the taper longer, or match the patch to the laminate: the approver of the procedure decides.',
   'hardness-too-low': 'Let it cure, warm it, and read again; do not build on an undercured layer.',
   'catalyst-meets-promoter':
     'Put promoter into the resin first, and catalyst last. Never mix catalyst and promoter directly.',

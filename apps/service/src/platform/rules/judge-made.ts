@@ -2,6 +2,8 @@ import type { Fact } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
 import { judgeHardness } from './judge-hardness.js';
 import { judgeMix } from './judge-mix.js';
+import { judgeRepairGeometry } from './judge-repair-geometry.js';
+import { judgeShopClimate } from './judge-shop-climate.js';
 import { judgeSurface } from './judge-surface.js';
 import { judgeLayUp } from './lay-up-window.js';
 
@@ -21,7 +23,10 @@ export const judgeMade = async (fact: Fact): Promise<void> => {
   const layers = await found(LAYERS, versions('layer_record'));
   const used = versions('used');
   for (const { id } of layers) await judgeSurface(fact, id);
+  const airOf = await found(LAYERS_IN_AREA, versions('climate_point'));
+  for (const id of new Set([...layers, ...airOf].map((layer) => layer.id))) await judgeShopClimate(fact, id);
   for (const part of partsOf([...layers, ...(await found(UNDER, used))])) await judgeLayUp(fact, part);
+  for (const { id } of await found(REPAIRS, versions('repair'))) await judgeRepairGeometry(fact, id);
   for (const { id, kind } of await found(READ, versions('reading'))) await judgeHardness(fact, kind, id);
   for (const { id, kind } of await found(READ_WHERE_USED, used)) await judgeHardness(fact, kind, id);
   for (const { id } of await found(MIXED, versions('lot_input'))) await judgeMix(fact, id);
@@ -38,12 +43,22 @@ const partsOf = (found: readonly Found[]): ReadonlySet<string> => new Set(found.
 /** Layers of these versions, and the parts they are or were of. */
 const LAYERS = `select distinct r.root as id, r.part_id as part from fact.layer_record r where r.id = any($1) order by 1, 2`;
 
+/** Layers made in the area of these points of a log, and so near to them that they are judged by them. */
+const LAYERS_IN_AREA = `
+  select distinct r.root as id, r.part_id as part from (
+    select c.plant_id, c.area, min(c.happened_at) as first, max(c.happened_at) as last from fact.climate_point c
+    where c.id = any($1) group by c.plant_id, c.area) log
+  join fact.layer_record r on r.plant_id = log.plant_id and r.area = log.area
+    and r.ended_at >= log.first and r.started_at <= log.last + interval '26 hours' and ${standing('r')} order by 1`;
+
 /** Layers in which these were used, and whose window for the next is that of their material. */
 const UNDER = `
   select distinct r.root as id, r.part_id as part from fact.used u
   join fact.layer_record r on r.root = u.into_id and ${standing('r')}
   join fact.schedule_layer y on y.id = r.schedule_layer_id and y.lay_up_window is null
   where u.id = any($1) order by 1`;
+
+const REPAIRS = 'select distinct r.root as id from fact.repair r where r.id = any($1) order by 1';
 
 const READ = `
   select distinct g.of_id as id, g.of_kind as kind from fact.reading g

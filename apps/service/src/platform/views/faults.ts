@@ -1,5 +1,5 @@
 import type { EntityManager } from 'typeorm';
-import type { OutsideRepair, TouchedSpots } from '@hull-record/contracts';
+import type { OutsideRepair, TouchedSpots, RepairGeometry } from '@hull-record/contracts';
 import type { Place } from '@hull-record/trade';
 import { standing } from '../facts/standing.js';
 import { defectMark, repairMark, touchUpMark } from '../marks/marks.js';
@@ -77,6 +77,7 @@ export interface RepairRow {
   readonly procedure: string;
   readonly taper_ratio: number | null;
   readonly grind_out_mm: { lengthMm: number; widthMm: number; depthMm: number } | null;
+  readonly geometry: RepairGeometry | null;
   readonly plies: string[];
   readonly done_by: string[];
   readonly accepted: boolean | null;
@@ -93,7 +94,7 @@ const REPAIRS = `
   select r.root as id, ${repairMark('r')} as mark, r.part_id,
     array(select ${defectMark('d')} from fact.repair_defect x join fact.defect d on d.root = x.defect_id and ${standing('d', '$2')}
       where x.repair_id = r.root and ${standing('x', '$2')} order by d.number) as defects,
-    r.procedure, r.taper_ratio, r.grind_out_mm, r.plies, r.outside,
+    r.procedure, r.taper_ratio, r.grind_out_mm, r.geometry, r.plies, r.outside,
     coalesce((select json_agg(json_build_object('passed', ri.passed, 'by', iw.badge, 'at', ri.happened_at, 'note', ri.note) order by ri.happened_at, ri.id)
       from fact.re_inspection ri join fact.person iw on iw.id = ri.inspected_by where ri.repair_id = r.id and ${standing('ri', '$2')}), '[]') as re_inspections,
     array(select w.badge from fact.person w where r.outside is null and w.id = any(r.makers) order by w.badge) as done_by,

@@ -58,6 +58,7 @@ export interface LayerRow {
   readonly done_by: string[];
   readonly entered_by: string;
   readonly climate: Climate | null;
+  readonly area: string | null;
   readonly surface_prepared: string | null;
   readonly note: string | null;
   readonly signed_by: string | null;
@@ -68,7 +69,7 @@ export interface LayerRow {
 const LAYER_RECORDS = `
   select r.id, r.root, r.part_id, r.schedule_layer_id, r.started_at, r.ended_at, r.recorded_at,
     array(select w.badge from fact.person w where w.id = any(r.makers) order by w.badge) as done_by,
-    e.badge as entered_by, r.climate_entered as climate, r.surface_prepared, r.note,
+    e.badge as entered_by, r.climate_entered as climate, r.area, r.surface_prepared, r.note,
     sp.badge as signed_by, s.happened_at as signed_at, sj.identity as signature_identity
   from fact.layer_record r
   join fact.journal g on g.id = r.entry_id join fact.person e on e.id = g.person_id

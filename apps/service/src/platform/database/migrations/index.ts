@@ -14,6 +14,7 @@ import { PartSchedule0013 } from './0013-part-schedule.js';
 import { Recomputations0014 } from './0014-recomputations.js';
 import { Sprays0015 } from './0015-sprays.js';
 import { Verdicts0016 } from './0016-verdicts.js';
+import { RepairGeometry0017 } from './0017-repair-geometry.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -33,4 +34,5 @@ export const MIGRATIONS = [
   Recomputations0014,
   Sprays0015,
   Verdicts0016,
+  RepairGeometry0017,
 ] as const;
