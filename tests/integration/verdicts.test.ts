@@ -92,6 +92,19 @@ describe('the time to the next layer', () => {
   });
 });
 
+describe('two layers of a part that are entered at once', () => {
+  it('are judged by each other, whichever was first', async () => {
+    const hulls = ['V20', 'V21', 'V22', 'V23', 'V24', 'V25'];
+    for (const hull of hulls) await shop.startHull(hull);
+    await Promise.all(hulls.flatMap((hull) => [layerAt(hull, 'B', 5), layerAt(hull, 'A', 0)]));
+    for (const hull of hulls) {
+      expect(await verdictOn(hull, 'B', 'lay-up window')).toMatchObject({ verdict: 'inside' });
+      const { nonconformities } = await shop.read<PartView>(`/api/parts/${hull}-H`);
+      expect(nonconformities).toEqual([]);
+    }
+  });
+});
+
 describe('the surface of the mold', () => {
   // Dew point of 25 C and 60 %: 16.7 C (Magnus, Sonntag 1990; sensor maker's table).
   const climate = (mold: number): Fields => ({

@@ -9,6 +9,7 @@ import { Rehearse } from '../platform/facts/rehearse.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { openIfScrapped } from '../platform/release/open-if-scrapped.js';
 import { Conflict } from '../platform/refusals.js';
+import { judgeAlone } from '../platform/verdicts/keep-verdict.js';
 import { totalKg, writeUsed } from '../platform/used/write-used.js';
 import { brokenLayerRules } from './broken-layer-rules.js';
 import { climateColumns } from './climate-columns.js';
@@ -59,6 +60,7 @@ export class RecordLayer {
     from = '',
   ): Promise<MadeResult & { readonly layer: string }> {
     const partId = await findByCode(fact.tx, 'part', fact.author.plantId, part);
+    await judgeAlone(fact, 'order of layers', partId);
     const layer = await findScheduleLayer(fact.tx, partId, request.layer, '/layer');
     const makers = [...(await findPeople(fact.tx, request.doneBy, (i) => `/doneBy/${i}`))].sort();
     const id = await fact.insert(LayerRecordEntity, {

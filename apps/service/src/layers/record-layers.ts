@@ -3,6 +3,8 @@ import type { RecordLayers as Request, Taken } from '@hull-record/contracts';
 import { splitAmount, SplitImpossible, weakestBasis } from '@hull-record/trade';
 import type { Fact, Found } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { findByCode } from '../platform/lookups/find-by-code.js';
+import { judgeAlone } from '../platform/verdicts/keep-verdict.js';
 import { InvalidRequest, Unprocessable } from '../platform/refusals.js';
 import { RecordLayer } from './record-layer.js';
 
@@ -28,6 +30,7 @@ export class RecordLayers {
     if (twice >= 0) throw new InvalidRequest([{ pointer: `/parts/${twice}/part`, detail: 'is named twice' }]);
     const shares = request.used.map((taken, i) => split(request, taken, i));
     return this.record.run('layers recorded', request, async (fact) => {
+      await judgeTogether(fact, parts);
       const layers: { part: string; id: string }[] = [];
       let kg = 0;
       for (const [k, { part }] of request.parts.entries()) {
@@ -40,6 +43,14 @@ export class RecordLayers {
     });
   }
 }
+
+/** Two entries of the same parts in another order must not wait for each other. */
+const judgeTogether = async (fact: Fact, parts: readonly string[]): Promise<void> => {
+  const ids: string[] = [];
+  for (const [k, part] of parts.entries())
+    ids.push(await findByCode(fact.tx, 'part', fact.author.plantId, part, `/parts/${k}/part`));
+  for (const id of ids.sort()) await judgeAlone(fact, 'order of layers', id);
+};
 
 const foundIn = (fact: Fact): Found => fact.found();
 

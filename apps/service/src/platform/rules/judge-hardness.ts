@@ -2,7 +2,7 @@ import { judgeBarcol, NINETY_PERCENT } from '@hull-record/trade';
 import type { Fact } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
 import { standingPlaces } from '../places/places.js';
-import { keepVerdicts, type Found } from '../verdicts/keep-verdict.js';
+import { judgeAlone, keepVerdicts, type Found } from '../verdicts/keep-verdict.js';
 import { materialsIn, type MaterialIn } from './materials-in.js';
 import { plantRulesAt } from './plant-rules.sql.js';
 
@@ -25,6 +25,7 @@ interface Reading {
  * rest against the minimum of its resin, or of its gel coat where there is no resin. The two are never pooled.
  */
 export const judgeHardness = async (fact: Fact, kind: string, place: string): Promise<void> => {
+  await judgeAlone(fact, HARDNESS, place);
   const readings = await fact.tx.query<Reading[]>(READ, [place]);
   const [where] = await fact.tx.query<{ part_id: string }[]>(standingPlaces('p.root = $1'), [place]);
   const about = { aboutKind: kind, aboutId: place, partId: where?.part_id ?? null };

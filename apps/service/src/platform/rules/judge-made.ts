@@ -22,13 +22,15 @@ export const judgeMade = async (fact: Fact): Promise<void> => {
     ids.length === 0 ? [] : fact.tx.query<Found[]>(sql, [ids]);
   const layers = await found(LAYERS, versions('layer_record'));
   const used = versions('used');
-  for (const { id } of layers) await judgeSurface(fact, id);
+  for (const id of sorted(layers.map((layer) => layer.id))) await judgeSurface(fact, id);
   const airOf = await found(LAYERS_IN_AREA, versions('climate_point'));
-  for (const id of new Set([...layers, ...airOf].map((layer) => layer.id))) await judgeShopClimate(fact, id);
-  for (const part of partsOf([...layers, ...(await found(UNDER, used))])) await judgeLayUp(fact, part);
+  for (const id of sorted([...layers, ...airOf].map((layer) => layer.id))) await judgeShopClimate(fact, id);
+  const parts = [...layers, ...(await found(UNDER, used))].map(({ part }) => part);
+  for (const part of sorted(parts)) await judgeLayUp(fact, part);
   for (const { id } of await found(REPAIRS, versions('repair'))) await judgeRepairGeometry(fact, id);
-  for (const { id, kind } of await found(READ, versions('reading'))) await judgeHardness(fact, kind, id);
-  for (const { id, kind } of await found(READ_WHERE_USED, used)) await judgeHardness(fact, kind, id);
+  const read = [...(await found(READ, versions('reading'))), ...(await found(READ_WHERE_USED, used))];
+  const kinds = new Map(read.map(({ id, kind }) => [id, kind]));
+  for (const id of sorted([...kinds.keys()])) await judgeHardness(fact, kinds.get(id) as string, id);
   for (const { id } of await found(MIXED, versions('lot_input'))) await judgeMix(fact, id);
 };
 
@@ -38,7 +40,8 @@ interface Found {
   readonly part: string;
 }
 
-const partsOf = (found: readonly Found[]): ReadonlySet<string> => new Set(found.map(({ part }) => part));
+/** Each once, in one order for everybody. */
+const sorted = (ids: readonly string[]): readonly string[] => [...new Set(ids)].sort();
 
 /** Layers of these versions, and the parts they are or were of. */
 const LAYERS = `select distinct r.root as id, r.part_id as part from fact.layer_record r where r.id = any($1) order by 1, 2`;

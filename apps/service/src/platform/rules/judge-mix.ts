@@ -1,6 +1,6 @@
 import type { Fact } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
-import { keepVerdicts } from '../verdicts/keep-verdict.js';
+import { judgeAlone, keepVerdicts } from '../verdicts/keep-verdict.js';
 import { CATALYST, judgeCatalystIn } from './judge-catalyst.js';
 import { materialsIn } from './materials-in.js';
 
@@ -10,6 +10,7 @@ const INPUTS = `select i.input_id as lot, i.kg from fact.lot_input i where i.lot
 
 /** Judges the catalyst in a bucket, by what the makers said when it was mixed. Other lots are not judged. */
 export const judgeMix = async (fact: Fact, lot: string): Promise<void> => {
+  await judgeAlone(fact, CATALYST, lot);
   const [bucket] = await fact.tx.query<{ at: Date }[]>(BUCKET, [lot]);
   if (!bucket) return;
   const materials = await materialsIn(fact.tx, await fact.tx.query(INPUTS, [lot]), bucket.at);

@@ -1,7 +1,7 @@
 import { checkRepair, damageDepth, LEAST_TAPER_RATIO, taperRatio, type PlannedRepair } from '@hull-record/trade';
 import type { Fact } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
-import { keepVerdicts, type Found } from '../verdicts/keep-verdict.js';
+import { judgeAlone, keepVerdicts, type Found } from '../verdicts/keep-verdict.js';
 
 export const GEOMETRY = 'repair geometry';
 
@@ -12,6 +12,7 @@ interface Row {
 
 /** Judges taper and thickness of a structural repair. What is found is a flag for whoever approves the procedure. */
 export const judgeRepairGeometry = async (fact: Fact, repair: string): Promise<void> => {
+  await judgeAlone(fact, GEOMETRY, repair);
   const [row] = await fact.tx.query<Row[]>(
     `select r.part_id, r.geometry from fact.repair r where r.root = $1 and ${standing('r')}`,
     [repair],

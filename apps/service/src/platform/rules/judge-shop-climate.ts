@@ -1,7 +1,7 @@
 import { fromSi, judgeClimate, SHOP_WINDOWS, type ClimatePoint, type ShopWindow } from '@hull-record/trade';
 import type { Fact } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
-import { keepVerdicts, type Found } from '../verdicts/keep-verdict.js';
+import { judgeAlone, keepVerdicts, type Found } from '../verdicts/keep-verdict.js';
 import { plantRulesAt } from './plant-rules.sql.js';
 
 export const SHOP_CLIMATE = 'shop climate';
@@ -28,6 +28,7 @@ const LOG = `
 
 /** Judges the climate log of the area in which a layer was made, by the window that the plant chose. */
 export const judgeShopClimate = async (fact: Fact, layer: string): Promise<void> => {
+  await judgeAlone(fact, SHOP_CLIMATE, layer);
   const [made] = await fact.tx.query<Made[]>(MADE, [layer]);
   if (!made) return;
   const { shopWindow } = await plantRulesAt(fact.tx, fact.author.plantId, made.started_at);

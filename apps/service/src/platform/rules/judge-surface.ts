@@ -2,7 +2,7 @@ import type { Climate, PlantRules } from '@hull-record/contracts';
 import { fromSi, judgeSurfaceMargin, MARGIN_RULES, toSi } from '@hull-record/trade';
 import type { Fact } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
-import { keepVerdicts, type Found } from '../verdicts/keep-verdict.js';
+import { judgeAlone, keepVerdicts, type Found } from '../verdicts/keep-verdict.js';
 import { plantRulesAt } from './plant-rules.sql.js';
 
 export const SURFACE = 'mold surface over dew point';
@@ -18,6 +18,7 @@ const MADE = `
 
 /** Judges how far the surface of the mold was above the dew point while a layer was made, by the rule of the plant then. */
 export const judgeSurface = async (fact: Fact, layer: string): Promise<void> => {
+  await judgeAlone(fact, SURFACE, layer);
   const [made] = await fact.tx.query<Made[]>(MADE, [layer]);
   if (!made) return;
   const rules = await plantRulesAt(fact.tx, fact.author.plantId, made.started_at);

@@ -2,7 +2,7 @@ import type { EntityManager } from 'typeorm';
 import { bondOf, layUpTimes, toSi, type LayUpTimes, type LayUpWindow } from '@hull-record/trade';
 import type { Fact } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
-import { keepVerdicts, type Found } from '../verdicts/keep-verdict.js';
+import { judgeAlone, keepVerdicts, type Found } from '../verdicts/keep-verdict.js';
 import { materialsIn, type MaterialIn } from './materials-in.js';
 
 export const LAY_UP = 'lay-up window';
@@ -78,6 +78,7 @@ const minutesOf = ({ makerData: { layUpWindow: window } }: MaterialIn): LayUpWin
  * to a cured layer: a secondary bond, whose surface is prepared first, and that is recorded.
  */
 export const judgeLayUp = async (fact: Fact, partId: string): Promise<void> => {
+  await judgeAlone(fact, LAY_UP, partId);
   const layers = await fact.tx.query<Made[]>(MADE, [partId]);
   const windows = await windowsOfMade(fact.tx, layers);
   for (const layer of layers) {

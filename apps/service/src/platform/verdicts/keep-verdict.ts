@@ -6,6 +6,14 @@ import { standing } from '../facts/standing.js';
 import { childId } from '../ids.js';
 import { VerdictEntity } from './verdict.entity.js';
 
+/**
+ * Waits until nobody else judges the same, to the end of the transaction: of two who change a part at once, the second
+ * judges what the first left. Taken before what is judged is loaded; several in the order of their ids.
+ */
+export const judgeAlone = async (fact: Fact, topic: string, id: string): Promise<void> => {
+  await fact.tx.query('select pg_advisory_xact_lock(hashtextextended($1, 6))', [`${topic}/${id}`]);
+};
+
 /** What was found about one topic. */
 export interface Found extends Pick<VerdictEntity, 'topic' | 'verdict' | 'detail' | 'figures' | 'rule' | 'source'> {
   /** The rule that is broken, as nonconformities name it; absent: nothing is held against it. */
