@@ -61,6 +61,7 @@ export const aHullPart = (changes: Partial<PartView> = {}): PartView => ({
   mold: 'M-86-2, pull 118',
   schedule: 'TS86-L, version 7',
   joined: null,
+  readings: [],
   layers: [
     aLayer({
       position: '1',
@@ -151,11 +152,10 @@ export const aHullPart = (changes: Partial<PartView> = {}): PartView => ({
 });
 
 export const aDeckPart = (): PartView => ({
-  number: 'D-0151',
-  kind: 'Deck molding',
-  mold: 'M-86-D1, pull 97',
+  ...{ number: 'D-0151', kind: 'Deck molding', mold: 'M-86-D1, pull 97' },
   schedule: 'TS86-D, version 4',
   joined: 'Thu 26 Nov 2026 13:00',
+  readings: [],
   layers: [aLayerToCome({ position: '1', name: 'Gel coat, grey 11', hatch: 'gel coat' })],
   defects: [],
   repairs: [],

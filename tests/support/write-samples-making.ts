@@ -42,7 +42,7 @@ export const MAKING: Readonly<Record<string, MakeSample>> = {
   },
   readLayer: async (shop, n) => ({
     path: `/api/layers/${await layerOf(shop, n, 'L1')}/readings`,
-    fields: { ...film, spots: [{ lastWet: '18.0', nextDry: 20, place: PORT_SIDE }, { value: '-0.50' }] },
+    fields: { ...film, spots: [{ lastWet: '18.0', nextDry: 20, place: PORT_SIDE }, { value: '0.50' }] },
     other: { what: 'thickness' },
   }),
   signHoldPoint: async (shop, n) => ({

@@ -8,6 +8,23 @@ export const RULES: Readonly<Record<string, MakeSample>> = {
       fields: { marginRule: '3 C', shopWindow: null, barcolFraction: 0.95, reason: 'agreed' },
       other: { barcolFraction: 0.9 },
     }),
+  takePartReadings: async (shop, n) => {
+    await shop.startHull(n);
+    const limits = { min: 395.5, max: 425, unit: 'kg' };
+    const fields = { what: 'part weight', unit: 'lb', spots: [{ value: '905.0' }], limits, source: 'target' };
+    return { path: `/api/parts/${n}-H/readings`, fields, other: { source: 'another' } };
+  },
+  takeLotReadings: async (shop, n) => {
+    await shop.receive(n, 'RES-VE');
+    const fields = {
+      what: 'gel time',
+      unit: 'min',
+      spots: [{ value: '17.50' }],
+      limits: { max: 20, unit: 'min' },
+      source: 'x',
+    };
+    return { path: `/api/lots/${n}/readings`, fields, other: { source: 'another' } };
+  },
   importClimate: (_shop, n) => {
     const at = '2026-01-04T10:00:00.000Z';
     const points = [{ at, airTemperature: { value: 71.5, unit: 'F' }, relativeHumidity: { value: 55, unit: '%' } }];

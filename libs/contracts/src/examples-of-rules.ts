@@ -6,6 +6,14 @@ export const EXAMPLES_OF_RULES = {
     ...{ enteredBy: 'QUA-01', marginRule: '5 F', shopWindow: 'class rule', barcolFraction: 0.9 },
     reason: 'Agreed with the class surveyor.',
   }),
+  takePartReadings: told({
+    ...{ what: 'part weight', unit: 'kg', equipment: 'SC-1', spots: [{ value: '412.5' }] },
+    ...{ limits: { min: 395, max: 425, unit: 'kg' }, source: 'Target of the model, 3.7 % either way' },
+  }),
+  takeLotReadings: told({
+    ...{ what: 'gel time', unit: 'min', spots: [{ value: '17' }] },
+    ...{ limits: { min: 14, max: 20, unit: 'min' }, source: 'Certificate of the lot, cup test at 25 C' },
+  }),
   importClimate: told({
     points: [
       {

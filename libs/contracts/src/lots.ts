@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Amount, AmountView, Taken } from './amount.js';
+import { ReadingView } from './readings.js';
 import { VerdictView } from './verdicts.js';
 import { recomputing } from './recomputations.js';
 import { Code, Day, Envelope, Instant, NewCode, Nonconformity, PageQuery, Text, page, receipt } from './envelope.js';
@@ -129,6 +130,7 @@ export const LotView = z
       .describe('mass fractions of received lots; they sum to 1. Assumes a well-mixed tank.'),
     recomputing,
     verdicts: z.array(VerdictView),
+    readings: z.array(ReadingView),
     states: z.array(z.object({ state: z.string(), reason: z.string(), happenedAt: Instant })),
     usedKg: z.number().describe('kg put into layers, joints, repairs or other lots'),
     adjustedKg: z

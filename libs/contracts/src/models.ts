@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { READING_KINDS_OF_THE_SHOP, type ReadingKindName } from '@hull-record/trade';
 import { Code, Envelope, Text, receipt } from './envelope.js';
 import { Positive, Unit } from './amount.js';
 
@@ -54,7 +55,10 @@ export const Limits = z
   .meta({ id: 'Limits' });
 export type Limits = z.output<typeof Limits>;
 
-export const READING_KINDS = ['wet film', 'Barcol hardness', 'thickness', 'catalyst', 'gel time', 'bond gap'] as const;
+const kinds = Object.keys(READING_KINDS_OF_THE_SHOP) as [ReadingKindName, ...ReadingKindName[]];
+
+/** Controls of the shop that are read. */
+export const READING_KINDS = kinds;
 
 const RequiredReading = z
   .object({

@@ -141,6 +141,7 @@ export const PartView = z
     defects: z.array(DefectView),
     repairs: z.array(RepairView),
     touchUps: z.array(TouchUpView),
+    partReadings: z.array(ReadingView).describe('readings of the part as a whole, such as its weight'),
     jointReadings: z.array(ReadingView).describe('readings of the joint by which it is in its hull'),
     scrapped: z.object({ reason: z.string(), at: Instant }).nullable(),
     nonconformities: z.array(

@@ -37,16 +37,20 @@ export const TakeReadings = Envelope.extend({
 }).meta({ id: 'TakeReadings' });
 export type TakeReadings = z.output<typeof TakeReadings>;
 
-/** Readings of a joint. Its limits are those of the assembly procedure, which is named. */
-export const ReadJoint = TakeReadings.extend({
+const withLimits = TakeReadings.extend({
   limits: Limits.optional(),
   source: Text.optional().describe('where the limits come from'),
-})
-  .refine((readings) => readings.limits === undefined || readings.source !== undefined, {
-    path: ['source'],
-    message: 'say where the limits come from',
-  })
-  .meta({ id: 'ReadJoint' });
+}).refine((readings) => readings.limits === undefined || readings.source !== undefined, {
+  path: ['source'],
+  message: 'say where the limits come from',
+});
+
+/** Readings of a joint. Its limits are those of the assembly procedure, which is named. */
+export const ReadJoint = withLimits.meta({ id: 'ReadJoint' });
+
+/** Readings of a whole part, as its weight at demold against its target, or of a lot, as gel time, exotherm or viscosity. */
+export const ReadWhole = withLimits.meta({ id: 'ReadWhole' });
+export type ReadWhole = z.output<typeof ReadWhole>;
 export type ReadJoint = z.output<typeof ReadJoint>;
 
 export const JudgedSpot = z

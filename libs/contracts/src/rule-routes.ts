@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { get, post } from './route.js';
 import * as climate from './climate.js';
+import { ReadingsReceipt, ReadWhole } from './readings.js';
 import * as verdicts from './verdicts.js';
 
 /** What is judged by: data sheets of materials, and the rules a plant chose. */
@@ -30,6 +31,20 @@ export const ruleRoutes = {
     tag: 'materials',
     summary: "The issues of a material's data sheet, the newest first.",
     response: z.array(verdicts.DataSheetView),
+  }),
+  takePartReadings: post({
+    path: '/api/parts/:part/readings',
+    tag: 'readings',
+    summary: 'Take readings of a whole part, such as its weight at demold; each is judged.',
+    body: ReadWhole,
+    response: ReadingsReceipt,
+  }),
+  takeLotReadings: post({
+    path: '/api/lots/:lot/readings',
+    tag: 'readings',
+    summary: 'Take readings of a lot, such as gel time, peak exotherm or viscosity; each is judged.',
+    body: ReadWhole,
+    response: ReadingsReceipt,
   }),
   importClimate: post({
     path: '/api/areas/:area/climate',

@@ -53,6 +53,8 @@ export interface PartView {
   /** When it was joined to the hull; null while it is not. */
   readonly joined: string | null;
   /** Outside in. */
+  /** Readings of the part as a whole, such as its weight. */
+  readonly readings: readonly ReadingsView[];
   readonly layers: readonly LayerView[];
   readonly defects: readonly DefectView[];
   readonly repairs: readonly RepairView[];

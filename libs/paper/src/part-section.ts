@@ -6,6 +6,7 @@ import type { Fonts } from './fonts.js';
 import { hullMap } from './hull-map.js';
 import { laminateSection } from './laminate-section.js';
 import { layerSection } from './layer-section.js';
+import { readingsTables } from './readings-tables.js';
 import { para } from './paragraph.js';
 import { heading, text } from './text-blocks.js';
 
@@ -26,6 +27,8 @@ export function* partSection(fonts: Fonts, part: PartView): Generator<Block> {
     ['Laminate schedule', part.schedule],
     ['Joined', part.joined ?? 'not joined to the hull'],
   ]);
+  if (part.readings.length > 0) yield title('Readings of the part');
+  yield* readingsTables(fonts, part.readings);
   yield* laminate(fonts, part, title);
   yield* defects(fonts, part, title);
 }

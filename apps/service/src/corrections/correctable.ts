@@ -89,6 +89,7 @@ export const GOES_WITH: Readonly<Record<string, readonly { readonly table: strin
     { table: 'lot_loss', column: 'lot_id' },
     { table: 'lot_count', column: 'lot_id' },
     { table: 'lot_retest', column: 'lot_id' },
+    { table: 'reading', column: 'of_id' },
     { table: 'verdict', column: 'about_id' },
     { table: 'nonconformity', column: 'about_id' },
   ],

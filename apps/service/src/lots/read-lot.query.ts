@@ -8,7 +8,8 @@ import { standing } from '../platform/facts/standing.js';
 import { bookKg, lostKg, measuredDifferenceKg, takenKg } from '../platform/lots/book-kg.js';
 import { uuidOrNull } from '../platform/lookups/uuid-or-null.js';
 import { recomputingLot } from '../platform/recompute/recomputing.js';
-import { NOW } from '../platform/views/making.js';
+import { loadReadings, NOW } from '../platform/views/making.js';
+import { toReadingView } from '../platform/views/to-view.js';
 import { loadVerdicts, verdictsOf } from '../platform/views/verdicts.js';
 import { NotThere } from '../platform/refusals.js';
 import { LOT_COLUMNS, LOT_TABLES } from './lot-columns.js';
@@ -49,8 +50,9 @@ export class ReadLot {
       role,
       fraction,
     }));
+    const readings = (await loadReadings(tx, [found.id], NOW)).map(toReadingView);
     const verdicts = verdictsOf(await loadVerdicts(tx, [found.id], NOW), found.id);
-    return { ...found, composition, recomputing: await recomputingLot(tx, found.id), verdicts };
+    return { ...found, composition, recomputing: await recomputingLot(tx, found.id), verdicts, readings };
   }
 }
 

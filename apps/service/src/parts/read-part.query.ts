@@ -62,6 +62,7 @@ export class ReadPart {
       defects: (await loadDefects(tx, { parts: [id] }, NOW)).map(toDefectView),
       repairs: repairs.map((row) => toRepairView(row, making)),
       touchUps: touchUps.map((row) => toTouchUpView(row, making)),
+      partReadings: (await loadReadings(tx, [id], NOW)).map(toReadingView),
       jointReadings: (await loadReadings(tx, joints, NOW)).map(toReadingView),
       scrapped: await scrapped(tx, id),
       nonconformities: nonconformities.map((row) => ({

@@ -4,14 +4,13 @@ import type { UnitCode } from '@hull-record/trade';
 import { Amendments } from '../platform/facts/amendments.js';
 import type { Fact } from '../platform/facts/fact.js';
 import { insertVersion, readVersion } from '../platform/facts/new-version.js';
-import { findStanding } from '../platform/lookups/find-standing.js';
 import { InvalidRequest } from '../platform/refusals.js';
+import { partOfRead } from './find-read.js';
 import type { JudgingRule } from './find-rule.js';
 import { judgeOne } from './judge-one.js';
 import { placeProblems } from './place-problems.js';
 import { ReadingEntity } from './reading.entity.js';
 
-type Of = { readonly id: string; readonly root: string; readonly part_id: string };
 type SetReading = Extract<CorrectedValues, { kind: 'reading' }>;
 
 /** Sets a reading anew. It is judged by the rule that the old one was judged by. */
@@ -33,9 +32,8 @@ export class AmendReading {
 }
 
 const assertOnPart = async (fact: Fact, set: SetReading, old: ReadingEntity): Promise<void> => {
-  const table = old.ofKind === 'layer' ? 'layer_record' : 'repair';
-  const { part_id } = await findStanding<Of>(fact.tx, table, old.ofId);
-  const problems = await placeProblems(fact.tx, part_id, [set], () => '/set');
+  const partId = await partOfRead(fact.tx, old.ofKind, old.ofId);
+  const problems = await placeProblems(fact.tx, partId, [set], () => '/set');
   if (problems.length > 0) throw new InvalidRequest(problems);
 };
 

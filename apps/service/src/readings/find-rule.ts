@@ -1,5 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import type { Limits, ReadJoint, RequiredReading } from '@hull-record/contracts';
+import type { ReadKind } from './find-read.js';
 import { standing } from '../platform/facts/standing.js';
 
 /** The limits a reading is judged by, and where they come from; kept with the verdict for ever. */
@@ -19,14 +20,14 @@ const FIND = `
 /** Finds the limits for a kind of reading: those of the layer in the schedule version it was made by. */
 export const findRule = async (
   tx: EntityManager,
-  of: 'layer' | 'repair' | 'joint',
+  of: ReadKind,
   id: string,
   what: string,
   given?: Pick<ReadJoint, 'limits' | 'source'>,
 ): Promise<JudgingRule> => {
-  if (of === 'joint')
+  if (of === 'joint' || of === 'part' || of === 'lot')
     return given?.limits === undefined
-      ? { limits: null, text: 'No limit was named for this joint.' }
+      ? { limits: null, text: `No limit was named for this ${of}.` }
       : { limits: given.limits, text: `${given.source ?? ''}. Each spot is judged by itself, unrounded.` };
   if (of === 'repair')
     return { limits: null, text: 'No limit is set for readings of a repair; the one who accepts it judges them.' };

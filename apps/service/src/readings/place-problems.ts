@@ -11,12 +11,14 @@ import type { FieldError } from '../platform/refusals.js';
  */
 export const placeProblems = async (
   tx: EntityManager,
-  partId: string,
+  partId: string | null,
   spots: readonly Pick<Spot, 'place'>[],
   at: (i: number) => string = (i) => `/spots/${i}`,
 ): Promise<readonly FieldError[]> => {
   const first = spots.findIndex(({ place }) => place);
   if (first < 0) return [];
+  if (partId === null)
+    return [{ pointer: `${at(first)}/place`, detail: 'is a place on a part: a lot has none, leave it out' }];
   const skin = await findSkin(tx, partId, `${at(first)}/place`);
   return spots.flatMap(({ place }, i) =>
     (place ? checkPlace(place, skin) : []).map(({ pointer, message }) => ({

@@ -5,7 +5,7 @@ import { FactRow } from '../platform/facts/fact-row.js';
 @Entity({ schema: 'fact', name: 'reading' })
 export class ReadingEntity extends FactRow {
   @Column('text', { name: 'of_kind' })
-  ofKind!: 'layer' | 'repair' | 'joint';
+  ofKind!: 'layer' | 'repair' | 'joint' | 'part' | 'lot';
 
   @Column('uuid', { name: 'of_id' })
   ofId!: string;

@@ -1,5 +1,10 @@
 import { Body, Controller, Param } from '@nestjs/common';
-import { routes, type ReadJoint as JointRequest, type TakeReadings as Request } from '@hull-record/contracts';
+import {
+  routes,
+  type ReadJoint as JointRequest,
+  type ReadWhole as WholeRequest,
+  type TakeReadings as Request,
+} from '@hull-record/contracts';
 import { Route } from '../platform/http/route.js';
 import { TakeReadings } from './take-readings.js';
 
@@ -20,5 +25,15 @@ export class ReadingsController {
   @Route(routes.readJoint)
   ofJoint(@Param('joint') joint: string, @Body({ schema: routes.readJoint.body }) request: JointRequest) {
     return this.takeReadings.run('joint', joint, request);
+  }
+
+  @Route(routes.takePartReadings)
+  ofPart(@Param('part') part: string, @Body({ schema: routes.takePartReadings.body }) request: WholeRequest) {
+    return this.takeReadings.run('part', part, request);
+  }
+
+  @Route(routes.takeLotReadings)
+  ofLot(@Param('lot') lot: string, @Body({ schema: routes.takeLotReadings.body }) request: WholeRequest) {
+    return this.takeReadings.run('lot', lot, request);
   }
 }

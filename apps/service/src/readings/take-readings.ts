@@ -3,14 +3,14 @@ import type { ReadJoint, TakeReadings as Request } from '@hull-record/contracts'
 import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
-import { findStanding } from '../platform/lookups/find-standing.js';
 import { InvalidRequest } from '../platform/refusals.js';
+import { findRead, type ReadKind } from './find-read.js';
 import { findRule } from './find-rule.js';
 import { judgeOne, type JudgedReading } from './judge-one.js';
 import { numberSpots } from './number-spots.js';
 import { ReadingEntity } from './reading.entity.js';
 import { placeProblems } from './place-problems.js';
-import { gaugeWarnings, unitProblem } from './unit-problem.js';
+import { gaugeWarnings, kindProblems } from './kind-problems.js';
 
 export interface TakenReadings {
   readonly inside: number;
@@ -24,11 +24,10 @@ export interface TakenReadings {
 export class TakeReadings {
   constructor(private readonly record: RecordFact) {}
 
-  run(of: 'layer' | 'repair' | 'joint', id: string, request: Request | ReadJoint): Promise<Receipt<TakenReadings>> {
+  run(of: ReadKind, id: string, request: Request | ReadJoint): Promise<Receipt<TakenReadings>> {
     return this.record.run(`readings of ${of}`, { ...request, of, about: id }, async (fact) => {
-      type Row = { id: string; root: string; part_id: string };
-      const about = await findStanding<Row>(fact.tx, of === 'layer' ? 'layer_record' : of, id);
-      await assertFits(fact, request, about.part_id);
+      const about = await findRead(fact, of, id);
+      await assertFits(fact, of, request, about.partId);
       const { plantId } = fact.author;
       const equipmentId =
         request.equipment === undefined
@@ -53,13 +52,28 @@ export class TakeReadings {
           rule,
         })),
       );
-      return summary(judged, ids, numbers, gaugeWarnings(request));
+      const taken = summary(judged, ids, numbers, gaugeWarnings(request));
+      if (of === 'lot') await openOutside(fact, about.root, request, taken);
+      return taken;
     });
   }
 }
 
-const assertFits = async (fact: Fact, request: Request, partId: string): Promise<void> => {
-  const problems = [...unitProblem(request), ...(await placeProblems(fact.tx, partId, request.spots))];
+/** A lot that is outside stands in the way of every hull that it goes into, until quality disposes of it. */
+const openOutside = async (
+  fact: Fact,
+  lot: string,
+  { what, unit, spots }: Request,
+  taken: TakenReadings,
+): Promise<void> => {
+  const outside = taken.spots.flatMap(({ verdict }, i) => (verdict === 'outside' ? [spots[i]?.value ?? ''] : []));
+  if (outside.length === 0) return;
+  const detail = `${what} of the lot is outside its limits: ${outside.join(', ')} ${unit}.`;
+  await fact.open({ rule: 'lot-reading-outside', detail, aboutKind: 'lot', aboutId: lot, partId: null });
+};
+
+const assertFits = async (fact: Fact, of: ReadKind, request: Request, partId: string | null): Promise<void> => {
+  const problems = [...kindProblems(of, request), ...(await placeProblems(fact.tx, partId, request.spots))];
   if (problems.length > 0) throw new InvalidRequest(problems);
 };
 

@@ -55,7 +55,7 @@ interface ToJudge {
 }
 
 const loadJudged = async (tx: EntityManager, { hullId, partIds, places, lots }: ToJudge, asOf: string) => {
-  const readings = await loadReadings(tx, places, asOf);
+  const readings = await loadReadings(tx, [...places, ...partIds], asOf);
   const defects = await loadDefects(tx, { parts: partIds }, asOf);
   const ofParts = await loadNonconformities(tx, partIds, asOf);
   const ofHull = await loadHullNonconformities(tx, hullId, lots, asOf);

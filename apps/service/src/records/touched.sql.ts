@@ -22,6 +22,7 @@ const OF_PARTS = [
   'select x.id, x.root, x.root, x.recorded_at, null from fact.layer_record x where x.part_id = any($3)',
   'select x.id, x.root, x.root, x.recorded_at, null from fact.repair x where x.part_id = any($3)',
   'select x.id, x.root, x.root, x.recorded_at, null from fact.touch_up x where x.part_id = any($3)',
+  'select x.id, x.root, null, x.recorded_at, null from fact.reading x where x.of_id = any($3)',
   'select x.id, x.root, null, x.recorded_at, null from fact.part_scrapped x where x.part_id = any($3)',
   'select x.id, x.root, null, x.recorded_at, null from fact.part_schedule x where x.part_id = any($3)',
   `select x.id, x.root, v.root, x.recorded_at, null from fact.touch_up_acceptance x join versions v on v.id = x.touch_up_id`,

@@ -33,7 +33,7 @@ const newest = (table: keyof typeof PLACE_NAMES, root: string): string => `(
 
 /** A layer, joint or repair as its newest version says. */
 const place = (root: string): string =>
-  `coalesce(${newest('layer_record', root)}, ${newest('joint', root)}, ${newest('repair', root)}, ${newest('touch_up', root)})`;
+  `coalesce(${newest('layer_record', root)}, ${newest('joint', root)}, ${newest('repair', root)}, ${newest('touch_up', root)}, 'part ' || ${partNumber(root)})`;
 
 const defect = (id: string): string =>
   `(select 'D' || d.number || ' of ' || p.number from fact.defect d join fact.part p on p.id = d.part_id where d.id = ${id})`;

@@ -8,6 +8,7 @@ import { wordCorrections } from './word-corrections.js';
 import { wordDefects, wordMap, wordRepairs, wordTouchUps } from './word-defects.js';
 import { wordHin, wordJoints, wordLife } from './word-hull.js';
 import { wordNonconformities } from './word-judgements.js';
+import { wordReadings } from './word-readings.js';
 import { wordLayers } from './word-layer.js';
 
 /** Words the facts of a hull as the paper prints them, with times in the time zone of the plant. */
@@ -37,6 +38,7 @@ const wordPart = (facts: RecordFacts, part: PartRow, time: PlantTime): PartView 
   mold: part.mold,
   schedule: `${part.model} ${part.kind}, version ${part.version}`,
   joined: joinedOf(part, time, facts.scrapped.get(part.id)),
+  readings: wordReadings(facts, part.id, time),
   layers: wordLayers(facts, part, time),
   defects: wordDefects(facts, part, time),
   repairs: [...wordRepairs(facts, part, time), ...wordTouchUps(facts, part, time)],

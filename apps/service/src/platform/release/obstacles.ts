@@ -48,7 +48,8 @@ const PLACED = `placed as (
     coalesce(m.position, 0) as position
   from (${PLACES_OF_PARTS.replaceAll('$1', 'array(select id from parts)')}) place
   join parts p on p.id = place.part_id
-  left join made m on m.root = place.place_id)`;
+  left join made m on m.root = place.place_id
+  union all select p.number, p.id, null, 'the part itself', 0 from parts p)`;
 
 /** A signature is of one version of a record, and of what was in it then: what comes after it must be signed again. */
 const UNSIGNED = `
@@ -79,7 +80,8 @@ const READINGS_OUTSIDE = `
   join (select r.root, r.part_id, y.code as layer, y.position from fact.layer_record r
           join fact.schedule_layer y on y.id = r.schedule_layer_id where ${standing('r')}
         union all select root, part_id, 'joint', 0 from fact.joint r where ${standing('r')}
-        union all select root, part_id, null, 0 from fact.repair r where ${standing('r')}) o on o.part_id = p.id
+        union all select root, part_id, null, 0 from fact.repair r where ${standing('r')}
+        union all select id, id, null, 0 from parts) o on o.part_id = p.id
   join fact.reading g on g.of_id = o.root and ${standing('g')}
   where ${isOpenReading('g')}`;
 

@@ -15,6 +15,7 @@ import { Recomputations0014 } from './0014-recomputations.js';
 import { Sprays0015 } from './0015-sprays.js';
 import { Verdicts0016 } from './0016-verdicts.js';
 import { RepairGeometry0017 } from './0017-repair-geometry.js';
+import { ReadingsOfWholes0018 } from './0018-readings-of-wholes.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -35,4 +36,5 @@ export const MIGRATIONS = [
   Sprays0015,
   Verdicts0016,
   RepairGeometry0017,
+  ReadingsOfWholes0018,
 ] as const;
