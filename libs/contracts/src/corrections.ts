@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { Market } from './hulls.js';
 import { Amount, Decimal } from './amount.js';
 import { Code, Day, Envelope, Instant, Text, receipt } from './envelope.js';
 import { Climate, Makers } from './parts.js';
@@ -82,7 +83,13 @@ const Set = z
       note: Text.optional(),
     }),
     z.object({ kind: z.literal('hook-up'), lot: Code.optional(), tank: Code.optional(), happenedAt }),
-    z.object({ kind: z.literal('life fact'), happenedAt, dealer: Code.optional(), note: Text.optional() }),
+    z.object({
+      kind: z.literal('life fact'),
+      happenedAt,
+      dealer: Code.optional(),
+      market: Market.optional(),
+      note: Text.optional(),
+    }),
   ])
   .meta({ id: 'CorrectedValues' });
 

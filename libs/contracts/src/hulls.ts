@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { RETENTION_RULES } from '@hull-record/trade';
 import { Code, Envelope, Instant, Nonconformity, PageQuery, Text, page, receipt } from './envelope.js';
 
 export const LIFE_FACTS = [
@@ -32,10 +33,16 @@ export const AssignHin = Envelope.extend({
 }).meta({ id: 'AssignHin' });
 export type AssignHin = z.output<typeof AssignHin>;
 
+/** Markets with a rule for how long a record is kept. */
+export const Market = z.enum(
+  Object.keys(RETENTION_RULES) as [keyof typeof RETENTION_RULES, ...(keyof typeof RETENTION_RULES)[]],
+);
+
 /** A fact in the life of a boat. A release has a call of its own. */
 export const RecordLifeFact = Envelope.extend({
   what: z.enum(LIFE_FACTS).exclude(['released', 'part started']),
   dealer: Code.optional().describe('required for "at dealer"'),
+  market: Market.optional().describe('on which market it is placed, when it leaves: says how long its record is kept'),
   note: Text.optional(),
 })
   .refine((fact) => fact.what !== 'at dealer' || fact.dealer !== undefined, {
@@ -155,6 +162,10 @@ export const HullView = z
         layersScheduled: z.number(),
       }),
     ),
+    keepUntil: z
+      .object({ day: z.string(), because: z.string(), source: z.string() })
+      .nullable()
+      .describe('day until which the record is kept at least; null while it is not released. Local law comes first'),
     release: z.object({
       releasedAt: Instant.nullable(),
       questioned: z.boolean().describe('it was released, and something stands in the way since'),

@@ -6,6 +6,7 @@ import { standing } from '../platform/facts/standing.js';
 import { layersOf, scheduleOf } from '../platform/layers/layers-of-part.sql.js';
 import { findHull } from '../platform/lookups/find-hull.js';
 import { obstaclesOf } from '../platform/release/obstacles.js';
+import { keptUntil } from './keep-until.js';
 import { HULL_COLUMNS, HULL_TABLES } from './hull-columns.js';
 
 const READ = `
@@ -25,7 +26,7 @@ const READ = `
     (select max(f.happened_at) from fact.life_fact f where f.hull_id = h.id and f.what = 'released' and ${standing('f')}) as "releasedAt"
   from ${HULL_TABLES} where h.id = $1`;
 
-type Row = Omit<HullView, 'release'> & { readonly releasedAt: string | null };
+type Row = Omit<HullView, 'release' | 'keepUntil'> & { readonly releasedAt: string | null };
 
 /** One hull, with its life, its parts and all that stands in the way of its release. */
 @Injectable()
@@ -44,6 +45,7 @@ export class ReadHull {
     return {
       ...hull,
       parts: hull.parts ?? [],
+      keepUntil: await keptUntil(tx, id),
       release: { releasedAt, questioned: releasedAt !== null && inTheWay.length > 0, inTheWay: [...inTheWay] },
     };
   }

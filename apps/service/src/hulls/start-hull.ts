@@ -37,7 +37,7 @@ export class StartHull {
       const { modelId, moldId, scheduleId } = tooling;
       const partId = await fact.insert(PartEntity, { number: part, kind, modelId, moldId, scheduleId });
       await fact.insert(JointEntity, { hullId, partId, turn: 1, makers: [fact.author.personId] });
-      await fact.insert(LifeFactEntity, { hullId, what: 'part started', dealerId: null, note: part });
+      await fact.insert(LifeFactEntity, { hullId, what: 'part started', dealerId: null, market: null, note: part });
       await warnOfCare(fact, moldId);
       return { number, part, scheduleVersion: tooling.version, ...fact.found() };
     });

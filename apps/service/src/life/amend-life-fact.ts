@@ -17,6 +17,7 @@ export class AmendLifeFact {
           set.dealer === undefined
             ? undefined
             : await findByCode(fact.tx, 'dealer', fact.author.plantId, set.dealer, '/set/dealer'),
+        market: set.market,
         note: set.note,
       });
     });

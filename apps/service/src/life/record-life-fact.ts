@@ -29,7 +29,8 @@ export class RecordLifeFact {
         request.dealer === undefined
           ? null
           : await findByCode(fact.tx, 'dealer', fact.author.plantId, request.dealer, '/dealer');
-      await fact.insert(LifeFactEntity, { hullId, what: request.what, dealerId, note: request.note ?? null });
+      const { what, market = null, note = null } = request;
+      await fact.insert(LifeFactEntity, { hullId, what, dealerId, market, note });
       await openIfScrapped(fact, hullId, number, request.what);
       if (NEEDS_RELEASE.has(request.what)) await openIfUnreleased(fact, hullId, number, request.what);
       return { what: request.what, ...fact.found() };

@@ -29,7 +29,7 @@ export class ReleaseHull {
         await assertNotMaker(fact, hullId);
         const inTheWay = await obstaclesOf(fact.tx, hullId);
         if (inTheWay.length > 0) throw new NotReleasable(number, inTheWay);
-        await fact.insert(LifeFactEntity, { hullId, what: 'released', dealerId: null, note: null });
+        await fact.insert(LifeFactEntity, { hullId, what: 'released', dealerId: null, market: null, note: null });
         return { what: 'released', ...fact.found() };
       },
       { gate: 'closed' },

@@ -13,6 +13,10 @@ export class LifeFactEntity extends FactRow {
   @Column('uuid', { name: 'dealer_id', nullable: true })
   dealerId!: string | null;
 
+  /** On which it was placed when it left. */
+  @Column('text', { nullable: true })
+  market!: string | null;
+
   @Column('text', { nullable: true })
   note!: string | null;
 }

@@ -16,6 +16,7 @@ import { Sprays0015 } from './0015-sprays.js';
 import { Verdicts0016 } from './0016-verdicts.js';
 import { RepairGeometry0017 } from './0017-repair-geometry.js';
 import { ReadingsOfWholes0018 } from './0018-readings-of-wholes.js';
+import { Markets0019 } from './0019-markets.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -37,4 +38,5 @@ export const MIGRATIONS = [
   Verdicts0016,
   RepairGeometry0017,
   ReadingsOfWholes0018,
+  Markets0019,
 ] as const;
