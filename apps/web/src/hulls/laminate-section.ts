@@ -7,6 +7,7 @@ import { HATCH_WORDS, layerHatch } from '../marks/layer-hatch.js';
 import { moment } from '../platform/words.js';
 import { layerWords } from './layer-words.js';
 import { readingsOf } from './readings.js';
+import { verdictsOf } from './verdicts.js';
 import { usedList } from './used.js';
 
 type Layer = PartView['layers'][number];
@@ -30,11 +31,16 @@ export const laminateSection = ({ layers, number }: PartView, materials: readonl
   ];
 };
 
+const readAndJudged = ({ record, scheduled }: Layer): Child => [
+  readingsOf(record?.readings ?? [], scheduled.readings),
+  verdictsOf(record?.verdicts ?? []),
+];
+
 const columns = (materials: readonly MaterialView[]): readonly Column<Layer>[] => [
   { head: 'Section', cell: (layer) => band(layer, materials), class: 'band' },
   { head: 'Layer', cell: layerWords, names: true },
   { head: 'Lots used', cell: ({ record }) => (record === null ? '–' : usedList(record.used)) },
-  { head: 'Readings', cell: ({ record, scheduled }) => readingsOf(record?.readings ?? [], scheduled.readings) },
+  { head: 'Readings', cell: readAndJudged },
   { head: 'State', cell: state },
 ];
 

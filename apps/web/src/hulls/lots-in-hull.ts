@@ -2,6 +2,7 @@ import type { LotInHull } from '@hull-record/contracts';
 import { h, type Child } from '../platform/dom.js';
 import { empty, section } from '../platform/page.js';
 import { folded } from '../platform/folded.js';
+import { recomputingNote } from '../platform/recomputing-note.js';
 import { region } from '../platform/region.js';
 import { table, type Column } from '../platform/table.js';
 import { kilograms, percent } from '../platform/words.js';
@@ -18,10 +19,14 @@ export const lotsIn = (number: string): HTMLElement =>
     region({
       what: `the lots in hull ${number}`,
       load: () => lotsOfHull(number),
-      show: ({ lots, assumes }) =>
+      show: ({ lots, assumes, recomputing }) =>
         lots.length === 0
           ? empty('No lot is recorded in this hull yet. Lots appear once a layer says what was used in it.')
-          : [table('Received lots, by role', COLUMNS, lots), h('p', { class: 'note soft' }, assumes)],
+          : [
+              recomputingNote(recomputing),
+              table('Received lots, by role', COLUMNS, lots),
+              h('p', { class: 'note soft' }, assumes),
+            ],
     }),
   );
 

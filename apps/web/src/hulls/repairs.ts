@@ -5,6 +5,7 @@ import { figure, moment } from '../platform/words.js';
 import { mark, stamp } from '../marks/mark.js';
 import { CAUTIONS } from '../trade.js';
 import { readingsOf } from './readings.js';
+import { verdictsOf } from './verdicts.js';
 import { usedList } from './used.js';
 
 /** The repairs of a part as they were done, each accepted by another person or still waiting for one. */
@@ -18,7 +19,7 @@ const COLUMNS: readonly Column<RepairView>[] = [
   { head: 'Of', cell: ({ defects }) => defects.join(', '), class: 'n' },
   { head: 'What was done', cell: done },
   { head: 'Lots used', cell: ({ used }) => usedList(used) },
-  { head: 'Readings', cell: ({ readings }) => readingsOf(readings) },
+  { head: 'Readings', cell: ({ readings, verdicts }) => [readingsOf(readings), verdictsOf(verdicts)] },
   { head: 'Accepted', cell: acceptance },
 ];
 

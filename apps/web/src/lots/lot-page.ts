@@ -5,6 +5,8 @@ import { region } from '../platform/region.js';
 import type { Route } from '../platform/route.js';
 import { readLot } from '../platform/calls.js';
 import { amountWords, calendarDay, kilograms, moment } from '../platform/words.js';
+import { recomputingNote } from '../platform/recomputing-note.js';
+import { verdictsOf } from '../hulls/verdicts.js';
 import { lotState } from '../marks/mark.js';
 import { hullsThatHold } from './hulls-that-hold.js';
 import { ORIGIN_WORDS } from './lot-list.js';
@@ -46,6 +48,8 @@ const show = (lot: LotView, route: Route): Child => [
     ['Measured gain or loss', lot.adjustedKg === 0 ? null : kilograms(lot.adjustedKg)],
     ['Left by the book', kilograms(lot.amount.kg + lot.adjustedKg - lot.usedKg)],
   ]),
+  recomputingNote(lot.recomputing),
+  lot.verdicts.length === 0 ? null : section('Judged', verdictsOf(lot.verdicts)),
   section('Hulls that hold it', hullsThatHold(lot.code, route)),
   h('div', { class: 'pair' }, inputs(lot), composition(lot)),
   h('div', { class: 'pair' }, states(lot), certificate(lot)),

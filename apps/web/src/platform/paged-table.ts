@@ -1,10 +1,14 @@
+import type { Recomputing } from '@hull-record/contracts';
 import { h, type Child } from './dom.js';
+import { recomputingNote } from './recomputing-note.js';
 import { region, trouble } from './region.js';
 import { rowOf, table, type Column } from './table.js';
 
 interface PageOf<T> {
   readonly items: readonly T[];
   readonly next: string | null;
+  /** Of a search whose figures are being worked out anew. */
+  readonly recomputing?: Recomputing | null;
 }
 
 /** A list that comes a page at a time. */
@@ -57,5 +61,10 @@ const showPage = <T>(list: Paged<T>, page: PageOf<T>): Child => {
   };
   more.addEventListener('click', () => void add());
   tell();
-  return [shown, below, list.note === undefined ? null : h('p', { class: 'note soft' }, list.note)];
+  return [
+    recomputingNote(page.recomputing),
+    shown,
+    below,
+    list.note === undefined ? null : h('p', { class: 'note soft' }, list.note),
+  ];
 };

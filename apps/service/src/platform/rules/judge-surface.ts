@@ -37,15 +37,16 @@ const judge = (
   if (!air || !mold || !humidity) return [];
   const measured = { airC: celsius(air), humidityPercent: humidity.value, surfaceC: celsius(mold) };
   const { verdict, dewPointC, marginC, source, note } = judgeSurfaceMargin(measured, marginRule);
+  const asked = marginRule.replace(' ', ' °');
   const found = {
     topic: SURFACE,
     figures: { dewPointC, marginC, leastMarginC: MARGIN_RULES[marginRule].marginC },
-    rule: `The surface of the mold at least ${marginRule} above the dew point (Magnus formula; Sonntag 1990, WMO Guide).`,
+    rule: `The surface of the mold at least ${asked} above the dew point (Magnus formula; Sonntag 1990, WMO Guide).`,
     source,
   };
   if (dewPointC === null || marginC === null)
     return [{ ...found, verdict: 'cannot be judged', detail: note ?? 'Cannot be judged.' }];
-  const detail = `The surface was ${marginC.toFixed(1)} C above the dew point of ${dewPointC.toFixed(1)} C; at least ${marginRule} are asked.`;
+  const detail = `The surface was ${marginC.toFixed(1)} °C above the dew point of ${dewPointC.toFixed(1)} °C; at least ${asked} are asked.`;
   return verdict === 'enough'
     ? [{ ...found, verdict: 'inside', detail }]
     : [{ ...found, verdict: 'outside', detail, breaks: 'dew-point-margin' }];

@@ -1,21 +1,12 @@
 import { Column, Entity } from 'typeorm';
-import { FactRow } from '../facts/fact-row.js';
+import { AboutRow } from '../facts/about-row.js';
 
 /**
  * What was found when something made was judged by a rule of the trade, with the figures and limits of then: a limit
  * that changes later changes no verdict. When the facts are corrected the verdict is corrected too.
  */
 @Entity({ schema: 'fact', name: 'verdict' })
-export class VerdictEntity extends FactRow {
-  @Column('uuid', { name: 'part_id', nullable: true })
-  partId!: string | null;
-
-  @Column('text', { name: 'about_kind' })
-  aboutKind!: string;
-
-  @Column('uuid', { name: 'about_id' })
-  aboutId!: string;
-
+export class VerdictEntity extends AboutRow {
   /** What was judged, such as "lay-up window"; one verdict on each topic stands of one thing. */
   @Column('text')
   topic!: string;
