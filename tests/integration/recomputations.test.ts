@@ -5,6 +5,7 @@ import type {
   HullView,
   LotView,
   NonconformityPage,
+  PartView,
   ReachPage,
   RecomputationsPage,
   RecomputationView,
@@ -93,6 +94,7 @@ describe('a correction of a year-old fill', () => {
     expect((await hulls('R-2')).recomputing).toMatchObject(says); // its share may change
     expect((await hulls('F-9')).recomputing).toMatchObject(says);
     expect((await shop.read<LotView>('/api/lots/F-9')).recomputing).toMatchObject(says);
+    expect((await shop.read<PartView>('/api/parts/Y24-H')).recomputing).toMatchObject(says);
     expect((await shop.read<DefectSuspects>(`/api/defects/${defect}/lots`)).recomputing).toMatchObject(says);
     const shared = await shop.post('/api/shared-lots', { hulls: ['Y1', 'Y2'] });
     expect((shared.body as unknown as SharedLotsPage).recomputing).toMatchObject(says);
@@ -133,6 +135,7 @@ describe('a correction of a year-old fill', () => {
 
   it('is no longer said, and no longer in the way', async () => {
     expect((await shop.read<HullLots>('/api/hulls/Y24/lots')).recomputing).toBeNull();
+    expect((await shop.read<PartView>('/api/parts/Y24-H')).recomputing).toBeNull();
     expect((await hulls('R-OTHER')).recomputing).toBeNull();
     const { inTheWay } = (await shop.read<HullView>('/api/hulls/Y24')).release;
     expect(inTheWay.map(({ rule }) => rule)).not.toContain('being-recomputed');

@@ -7,6 +7,7 @@ import { WentOn } from './checks.js';
 import { RepairView } from './repairs.js';
 import { TouchUpView } from './touch-ups.js';
 import { ReadingView } from './readings.js';
+import { recomputing } from './recomputations.js';
 import { VerdictView } from './verdicts.js';
 
 /** Starts a molded part other than a hull molding: deck, liner, stringer grid, hatch. */
@@ -141,6 +142,7 @@ export const PartView = z
     defects: z.array(DefectView),
     repairs: z.array(RepairView),
     touchUps: z.array(TouchUpView),
+    recomputing,
     partReadings: z.array(ReadingView).describe('readings of the part as a whole, such as its weight'),
     jointReadings: z.array(ReadingView).describe('readings of the joint by which it is in its hull'),
     scrapped: z.object({ reason: z.string(), at: Instant }).nullable(),

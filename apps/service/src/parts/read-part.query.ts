@@ -5,6 +5,7 @@ import type { PartView } from '@hull-record/contracts';
 import { loadUpstream } from '../platform/composition/load-upstream.js';
 import { standing } from '../platform/facts/standing.js';
 import { supplierLotsOf, type SupplierLot } from '../platform/lots/supplier-lots.js';
+import { recomputingParts } from '../platform/recompute/recomputing.js';
 import { NotThere } from '../platform/refusals.js';
 import { loadDefects, loadNonconformities, loadRepairs, loadTouchUps } from '../platform/views/faults.js';
 import { windowsOf } from '../platform/rules/lay-up-window.js';
@@ -62,6 +63,7 @@ export class ReadPart {
       defects: (await loadDefects(tx, { parts: [id] }, NOW)).map(toDefectView),
       repairs: repairs.map((row) => toRepairView(row, making)),
       touchUps: touchUps.map((row) => toTouchUpView(row, making)),
+      recomputing: await recomputingParts(tx, [id]),
       partReadings: (await loadReadings(tx, [id], NOW)).map(toReadingView),
       jointReadings: (await loadReadings(tx, joints, NOW)).map(toReadingView),
       scrapped: await scrapped(tx, id),

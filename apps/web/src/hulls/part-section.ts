@@ -1,6 +1,7 @@
 import type { HullView, PartView } from '@hull-record/contracts';
 import { h, type Child } from '../platform/dom.js';
 import { section } from '../platform/page.js';
+import { recomputingNote } from '../platform/recomputing-note.js';
 import { region } from '../platform/region.js';
 import { table } from '../platform/table.js';
 import { moment } from '../platform/words.js';
@@ -28,6 +29,7 @@ export const partSection = (part: PartOfHull, reference: Reference): HTMLElement
       what: `part ${part.number}`,
       load: () => readPart(part.number),
       show: (view) => [
+        recomputingNote(view.recomputing),
         laminateSection(view, reference.materials),
         defectsOf(view, reference.model),
         repairsOf(view),
