@@ -23,8 +23,7 @@ export const aDefect = (changes: Partial<DefectView> = {}): DefectView => ({
   size: '22 × 14 mm',
   layer: 'layer 4, Bulk laminate, outer',
   state: 'open',
-  disposition: null,
-  note: null,
+  ...{ disposition: null, note: null, verdicts: [] },
   ...changes,
 });
 
@@ -169,6 +168,7 @@ export const aView = (changes: Partial<BuildRecordView> = {}): BuildRecordView =
   hin: {
     text: 'TRZ86147K627',
     decoded: ['manufacturer TRZ, serial 86147', 'certified November 2026, model year 2027'],
+    placement: 'Primary: starboard.',
   },
   model: 'TS 86, open, 8.6 m',
   stateAsOf: { instant: '2026-11-26T14:30:00Z', text: 'Thu 26 Nov 2026 09:30 (UTC−05:00)' },

@@ -30,6 +30,11 @@ export const RULES: Readonly<Record<string, MakeSample>> = {
     const points = [{ at, airTemperature: { value: 71.5, unit: 'F' }, relativeHumidity: { value: 55, unit: '%' } }];
     return Promise.resolve({ path: `/api/areas/${n}/climate`, fields: { points }, other: { station: 'S' } });
   },
+  setFlawLimits: () => {
+    const bubble = { kind: 'air-bubble', II: { mm: 1.25, inches: 0.05 }, III: null, source: 'invented' };
+    const fields = { level: 'II', rows: [bubble], reason: 'agreed' };
+    return Promise.resolve({ path: '/api/flaw-limits', fields, other: { level: null } });
+  },
   issueDataSheet: async (shop, n) => {
     await shop.act('/api/materials', { code: n, name: n, role: 'resin' });
     const makerData = { catalystWindow: { min: 1.25, unit: '%' }, layUpWindow: { max: 24.5, unit: 'h' } };

@@ -44,13 +44,15 @@ import { Rehearse } from './platform/facts/rehearse.js';
 import { FittedItemsModule } from './fitted-items/fitted-items.module.js';
 import { OwnersModule } from './owners/owners.module.js';
 import { ClimateModule } from './climate/climate.module.js';
+import { FiguresModule } from './figures/figures.module.js';
+import { FlawLimitsModule } from './flaw-limits/flaw-limits.module.js';
 import { PlantRulesModule } from './plant-rules/plant-rules.module.js';
 import { MoldsModule } from './molds/molds.module.js';
 import { TraceModule } from './trace/trace.module.js';
 
 const FEATURES = [
   ...[GunsModule, DropsModule, StoreModule, TouchUpsModule, GoOnsModule, NonconformitiesModule],
-  ...[ClimateModule, PlantRulesModule, OwnersModule, FittedItemsModule, MoldsModule],
+  ...[ClimateModule, PlantRulesModule, FiguresModule, FlawLimitsModule, OwnersModule, FittedItemsModule, MoldsModule],
   ...[PeopleModule, EquipmentModule, DealersModule, MaterialsModule, TanksModule, LotsModule, ModelsModule],
   ...[
     HullsModule,

@@ -80,6 +80,8 @@ const Set = z
       lengthMm: z.number().positive().optional(),
       widthMm: z.number().positive().optional(),
       depthMm: z.number().positive().optional(),
+      counted: z.number().int().positive().optional(),
+      countedAreaM2: z.number().positive().optional(),
       note: Text.optional(),
     }),
     z.object({ kind: z.literal('hook-up'), lot: Code.optional(), tank: Code.optional(), happenedAt }),

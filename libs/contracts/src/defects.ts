@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Code, Envelope, Instant, Text, receipt } from './envelope.js';
 import { Place } from './place.js';
+import { VerdictView } from './verdicts.js';
 
 const size = z.number().positive().max(20_000);
 
@@ -12,8 +13,15 @@ export const ReportDefect = Envelope.extend({
   widthMm: size.optional(),
   depthMm: size.optional(),
   grade: z.string().max(4).optional().describe('blisters: ASTM D714 grade, such as 6M; 10 is none'),
+  counted: z.number().int().positive().max(100_000).optional().describe('how many there are in the area counted'),
+  countedAreaM2: z.number().positive().max(1_000).optional().describe('m2 in which they were counted'),
   note: Text.optional(),
-}).meta({ id: 'ReportDefect' });
+})
+  .refine((defect) => (defect.counted === undefined) === (defect.countedAreaM2 === undefined), {
+    path: ['countedAreaM2'],
+    message: 'a count needs the area it was counted in, and the area a count',
+  })
+  .meta({ id: 'ReportDefect' });
 export type ReportDefect = z.output<typeof ReportDefect>;
 
 export const AddPhoto = Envelope.meta({ id: 'AddPhoto' });
@@ -70,6 +78,14 @@ export const DefectView = z
     widthMm: z.number().nullable(),
     depthMm: z.number().nullable(),
     grade: z.string().nullable(),
+    iso4628: z
+      .object({ grade: z.string(), source: z.string() })
+      .nullable()
+      .describe('the grade of ISO 4628-2 that corresponds, for reading old reports'),
+    counted: z.number().nullable(),
+    countedAreaM2: z.number().nullable(),
+    perM2: z.number().nullable(),
+    verdicts: z.array(VerdictView),
     note: z.string().nullable(),
     photos: z.array(z.object({ id: z.uuid(), originalSha256: z.string() })),
     state: z.enum(['open', 'repair to be accepted', 'repaired', 'concession', 'scrapped']),

@@ -23,12 +23,33 @@ export const EXAMPLES_OF_RULES = {
       },
     ],
   }),
+  planPatch: {
+    ...{ damage: { lengthMm: 120, widthMm: 80 }, originalMm: 6, damageDepthMm: 4, taperRatio: 12 },
+    plies: [
+      { arealMass: { value: 450, unit: 'g/m2' }, fibreMassFraction: 0.3 },
+      { arealMass: { value: 24, unit: 'oz/yd2' }, fibreMassFraction: 0.48 },
+      { arealMass: { value: 1.5, unit: 'oz/ft2' }, fibreMassFraction: 0.3 },
+    ],
+  },
+  setFlawLimits: told({
+    ...{ enteredBy: 'QUA-01', level: 'II', reason: 'Agreed with the owners for visible surfaces.' },
+    rows: [
+      {
+        ...{ kind: 'air-bubble', II: { mm: 2, inches: 0.08, count: { atMost: 2, areaMm2: 645.16 } }, III: null },
+        source: 'Drawing note of the model',
+      },
+    ],
+  }),
   issueDataSheet: told({
     issue: 'Vinyl ester resin, issue 5',
     makerData: {
       catalystWindow: { min: 1.2, max: 2.4, unit: '%' },
       layUpWindow: { min: 1, max: 24, unit: 'h' },
       minimumBarcol: 40,
+      dosing: [
+        { temperature: { value: 65, unit: 'F' }, percentByMass: 2.2 },
+        { temperature: { value: 77, unit: 'F' }, percentByMass: 1.8 },
+      ],
     },
   }),
 };

@@ -66,9 +66,20 @@ export const HullReceipt = receipt(
   }),
 );
 export type HullReceipt = z.output<typeof HullReceipt>;
+/** Where the two numbers go, for the person who affixes them. */
+export const HinPlacement = z
+  .object({
+    primary: z.string(),
+    primaryWithoutTransom: z.string(),
+    secondary: z.string(),
+    height: z.string(),
+    source: z.string(),
+  })
+  .meta({ id: 'HinPlacement' });
+
 export const HinReceipt = receipt(
   'HinReceipt',
-  z.object({ hin: z.string(), display: z.string(), warnings: z.array(z.string()) }),
+  z.object({ hin: z.string(), display: z.string(), warnings: z.array(z.string()), placement: HinPlacement }),
 );
 export type HinReceipt = z.output<typeof HinReceipt>;
 export const LifeReceipt = receipt(

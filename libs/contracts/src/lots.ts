@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Amount, AmountView, Taken } from './amount.js';
+import { MakerData } from './materials.js';
 import { ReadingView } from './readings.js';
 import { VerdictView } from './verdicts.js';
 import { recomputing } from './recomputations.js';
@@ -7,6 +8,8 @@ import { Code, Day, Envelope, Instant, NewCode, Nonconformity, PageQuery, Text, 
 
 export const LOT_STATES = ['quarantined', 'released', 'held', 'rejected'] as const;
 export const ORIGINS = ['received', 'mixed', 'tank', 'cut', 'unidentified'] as const;
+
+const Certified = MakerData.omit({ dataSheet: true, dosing: true });
 
 export const ReceiveLot = Envelope.extend({
   code: NewCode.describe('our own code for the lot, as on its label'),
@@ -20,6 +23,9 @@ export const ReceiveLot = Envelope.extend({
     .record(z.string().max(80), z.union([z.string().max(400), z.number()]))
     .default({})
     .describe('values as on the certificate'),
+  certified: Certified.optional().describe(
+    'limits that the certificate of this lot names: they stand above the data sheet',
+  ),
   state: z.enum(['quarantined', 'released']).default('quarantined'),
 })
   .refine((lot) => !lot.madeOn || !lot.expiresOn || lot.madeOn <= lot.expiresOn, {
@@ -117,6 +123,7 @@ export const LotView = z
   .object({
     ...lotFields,
     certificate: z.record(z.string(), z.union([z.string(), z.number()])),
+    certified: Certified.nullable(),
     tank: z.string().nullable(),
     inputs: z.array(LotInputView),
     composition: z

@@ -19,6 +19,16 @@ export const MakerData = z
   .object({
     catalystWindow: Range.optional().describe('catalyst, percent of resin by mass, per the data sheet'),
     layUpWindow: Range.optional().describe('time to the next layer, per the data sheet'),
+    dosing: z
+      .array(
+        z.object({
+          temperature: z.object({ value: z.number(), unit: z.enum(['C', 'F']) }),
+          percentByMass: z.number().positive().max(100),
+        }),
+      )
+      .max(20)
+      .optional()
+      .describe('catalyst, percent by mass, by the temperature of resin and shop; between rows in a straight line'),
     minimumBarcol: z.number().min(0).max(100).optional(),
     dataSheet: Text.optional().describe('name and issue of the data sheet'),
   })

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { READING_KINDS_OF_THE_SHOP, type ReadingKindName } from '@hull-record/trade';
 import { Code, Envelope, Text, receipt } from './envelope.js';
 import { Positive, Unit } from './amount.js';
+import { Laminate, LayerDemand } from './laminate.js';
 
 export const PART_KINDS = ['hull molding', 'deck', 'liner', 'stringer grid', 'hatch'] as const;
 export const PartKind = z.enum(PART_KINDS);
@@ -77,6 +78,14 @@ export const ScheduleLayer = z
     name: Text,
     zone: Text.default('whole part'),
     plies: z.array(Text).max(40).default([]),
+    areaM2: z.number().positive().max(10_000).optional().describe('m2 that the layer covers'),
+    laminate: Laminate.optional(),
+    lossAllowance: z
+      .number()
+      .min(0)
+      .lt(1)
+      .optional()
+      .describe('largest part of the liquid used that overspray and losses may take'),
     materials: z
       .array(z.object({ material: Code, target: z.object({ quantity: Positive, unit: Unit }).optional() }))
       .min(1)
@@ -122,7 +131,7 @@ export const ScheduleView = z
     partKind: z.string(),
     version: z.number(),
     process: z.string(),
-    layers: z.array(ScheduleLayer),
+    layers: z.array(ScheduleLayer.extend({ demand: LayerDemand.nullable() })),
   })
   .meta({ id: 'ScheduleView' });
 export type ScheduleView = z.output<typeof ScheduleView>;

@@ -3,6 +3,7 @@ import { AmountView, Taken } from './amount.js';
 import { Code, Envelope, Instant, Nonconformity, Text, receipt } from './envelope.js';
 import { PartKind, ScheduleLayer } from './models.js';
 import { DefectView } from './defects.js';
+import { LayerDemand } from './laminate.js';
 import { WentOn } from './checks.js';
 import { RepairView } from './repairs.js';
 import { TouchUpView } from './touch-ups.js';
@@ -138,7 +139,9 @@ export const PartView = z
     mold: z.string(),
     scheduleVersion: z.number(),
     hull: z.string().nullable(),
-    layers: z.array(z.object({ scheduled: ScheduleLayer, record: LayerRecordView.nullable() })),
+    layers: z.array(
+      z.object({ scheduled: ScheduleLayer, demand: LayerDemand.nullable(), record: LayerRecordView.nullable() }),
+    ),
     defects: z.array(DefectView),
     repairs: z.array(RepairView),
     touchUps: z.array(TouchUpView),

@@ -7,6 +7,7 @@ import { stockRoutes } from './stock-routes.js';
 import { touchUpRoutes } from './touch-up-routes.js';
 import { checkRoutes } from './check-routes.js';
 import { ownerRoutes } from './owner-routes.js';
+import { figureRoutes } from './figure-routes.js';
 import { ruleRoutes } from './rule-routes.js';
 import { moldRoutes } from './mold-routes.js';
 import { storeRoutes } from './store-routes.js';
@@ -26,5 +27,6 @@ export const routes = {
   ...ownerRoutes,
   ...moldRoutes,
   ...ruleRoutes,
+  ...figureRoutes,
   ...askingRoutes,
 } as const;

@@ -35,6 +35,8 @@ export interface BuildRecordView {
 export interface HinView {
   readonly text: string;
   readonly decoded: readonly string[];
+  /** Where the rule puts the two numbers on the boat. */
+  readonly placement: string;
 }
 
 /** A fact of the hull's life: started, demolded, HIN affixed, released, shipped, sold. */
@@ -74,6 +76,7 @@ export interface DefectView {
   /** Disposition, with the concession where there is one; null while undecided. */
   readonly disposition: string | null;
   readonly note: string | null;
+  readonly verdicts: readonly VerdictView[];
 }
 
 /** A repair as done, with its acceptance; null acceptance while nobody accepted it. */

@@ -6,6 +6,7 @@ import type { Fonts } from './fonts.js';
 import { hullMap } from './hull-map.js';
 import { laminateSection } from './laminate-section.js';
 import { layerSection } from './layer-section.js';
+import { verdictsTable } from './verdicts-table.js';
 import { readingsTables } from './readings-tables.js';
 import { para } from './paragraph.js';
 import { heading, text } from './text-blocks.js';
@@ -60,6 +61,10 @@ function* defects(fonts: Fonts, part: PartView, title: (words: string) => Block)
   yield part.defects.length === 0
     ? nothing(fonts, 'No defects are recorded for this part.')
     : defectsTable(fonts, part.defects);
+  yield* verdictsTable(
+    fonts,
+    part.defects.flatMap(({ verdicts }) => verdicts),
+  );
   if (part.map !== undefined) {
     yield title('Hull map');
     yield* hullMap(fonts, part.map, partName(part));

@@ -18,6 +18,7 @@ export const titleSection = (fonts: Fonts, view: BuildRecordView): readonly Bloc
       ['Hull number', view.hullNumber, 'code-bold'],
       ['HIN', view.hin?.text ?? 'none assigned yet', view.hin === null ? 'body' : 'code-bold'],
       ['The HIN says', view.hin?.decoded.join('\n') ?? null],
+      ['It goes', view.hin?.placement ?? null],
       ['Model', view.model],
       ['State as of', view.stateAsOf.text],
       ['As an instant', view.stateAsOf.instant, 'code'],

@@ -20,6 +20,9 @@ const NAMES = {
 /** A unit of areal mass. */
 export type ArealMassUnit = keyof typeof NAMES;
 
+/** Every unit of areal mass, as stored and sent. */
+export const AREAL_MASS_UNITS = Object.keys(NAMES) as [ArealMassUnit, ...ArealMassUnit[]];
+
 /**
  * Reads the unit of an areal mass as people write it.
  *

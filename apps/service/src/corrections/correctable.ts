@@ -67,7 +67,10 @@ export const GOES_WITH: Readonly<Record<string, readonly { readonly table: strin
   ],
   fitted_item: [{ table: 'item_removed', column: 'fitted_item_id' }],
   disposition: [{ table: 'rework', column: 'disposition_id' }],
-  defect: [{ table: 'ask_answer', column: 'defect_id' }],
+  defect: [
+    { table: 'ask_answer', column: 'defect_id' },
+    { table: 'verdict', column: 'about_id' },
+  ],
   repair: [
     { table: 're_inspection', column: 'repair_id' },
     { table: 'used', column: 'into_id' },

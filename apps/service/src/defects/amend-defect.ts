@@ -33,6 +33,8 @@ export class AmendDefect {
         lengthMm: set.lengthMm,
         widthMm: set.widthMm,
         depthMm: set.depthMm,
+        counted: set.counted,
+        countedAreaM2: set.countedAreaM2,
         note: set.note,
       });
     });

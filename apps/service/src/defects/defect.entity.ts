@@ -38,6 +38,13 @@ export class DefectEntity extends FactRow {
   @Column('text', { nullable: true })
   grade!: string | null;
 
+  /** How many there are in the area counted. */
+  @Column('integer', { nullable: true })
+  counted!: number | null;
+
+  @Column('double precision', { name: 'counted_area_m2', nullable: true })
+  countedAreaM2!: number | null;
+
   @Column('text', { nullable: true })
   note!: string | null;
 }

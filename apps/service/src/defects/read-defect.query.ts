@@ -5,6 +5,7 @@ import { findStanding } from '../platform/lookups/find-standing.js';
 import { loadDefects, type DefectRow } from '../platform/views/faults.js';
 import { NOW } from '../platform/views/making.js';
 import { toDefectView } from '../platform/views/to-view.js';
+import { loadVerdicts } from '../platform/views/verdicts.js';
 
 /** One defect, by the id of any of its versions. */
 @Injectable()
@@ -14,6 +15,6 @@ export class ReadDefect {
   async run(id: string): Promise<DefectView> {
     const { root } = await findStanding(this.db.manager, 'defect', id);
     const [row] = (await loadDefects(this.db.manager, { roots: [root] }, NOW)) as [DefectRow];
-    return toDefectView(row);
+    return toDefectView(row, await loadVerdicts(this.db.manager, [root], NOW));
   }
 }

@@ -41,6 +41,8 @@ export class ReportDefect {
         widthMm: request.widthMm ?? null,
         depthMm: request.depthMm ?? null,
         grade: request.grade ?? null,
+        counted: request.counted ?? null,
+        countedAreaM2: request.countedAreaM2 ?? null,
         note: request.note ?? null,
       });
       return { mark: `D${number}`, percentOfLength, zone, asks: await asksOfDefect(fact) };

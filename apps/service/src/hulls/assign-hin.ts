@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { AssignHin as Request } from '@hull-record/contracts';
-import { decodeHin, type ValidHin } from '@hull-record/trade';
+import { decodeHin, HIN_PLACEMENT, type ValidHin } from '@hull-record/trade';
 import type { Fact } from '../platform/facts/fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
@@ -13,6 +13,7 @@ export interface AssignedHin {
   readonly hin: string;
   readonly display: string;
   readonly warnings: readonly string[];
+  readonly placement: typeof HIN_PLACEMENT;
 }
 
 /**
@@ -39,7 +40,7 @@ export class AssignHin {
         reason: request.reason ?? null,
         authority: null,
       });
-      return { hin: reading.hin, display: reading.display, warnings: reading.warnings };
+      return { hin: reading.hin, display: reading.display, warnings: reading.warnings, placement: HIN_PLACEMENT };
     });
   }
 }

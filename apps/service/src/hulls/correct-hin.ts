@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { CorrectHin as Request } from '@hull-record/contracts';
 import type { Fact } from '../platform/facts/fact.js';
+import { HIN_PLACEMENT } from '@hull-record/trade';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { meetHin } from '../platform/life/meet-hin.js';
@@ -29,7 +30,7 @@ export class CorrectHin {
       const { authority, reason } = request;
       const printed = { normalised: reading.hin, asPrinted: reading.display };
       await fact.insert(HullNumberEntity, { hullId, kind: 'HIN', ...printed, reason, authority });
-      return { hin: reading.hin, display: reading.display, warnings: reading.warnings };
+      return { hin: reading.hin, display: reading.display, warnings: reading.warnings, placement: HIN_PLACEMENT };
     });
   }
 }

@@ -15,7 +15,7 @@ import { NotThere } from '../platform/refusals.js';
 import { LOT_COLUMNS, LOT_TABLES } from './lot-columns.js';
 
 const READ = `
-  select ${LOT_COLUMNS}, l.certificate, t.code as tank,
+  select ${LOT_COLUMNS}, l.certificate, l.certified, t.code as tank,
     coalesce((select json_agg(json_build_object('id', i.id, 'lot', x.code, 'lotId', i.input_id,
         'amount', json_build_object('quantity', i.quantity::text, 'unit', i.unit, 'basis', i.basis, 'kg', i.kg)) order by x.code, i.id)
       from fact.lot_input i join fact.lot x on x.root = i.input_id and ${standing('x')}

@@ -25,6 +25,7 @@ export class ReceiveLot {
         madeOn: request.madeOn ?? null,
         expiresOn: request.expiresOn ?? material.expiresOn,
         certificate: request.certificate,
+        certified: request.certified ?? null,
         ...IDENTIFIED,
         tankId: null,
         fillNumber: null,

@@ -1,13 +1,13 @@
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import type { z } from 'zod';
-import type { ModelView, MoldView } from '@hull-record/contracts';
+import type { ModelView, MoldView, ScheduleLayer } from '@hull-record/contracts';
 import { standing } from '../platform/facts/standing.js';
+import { demandOf } from '../platform/layers/demand.js';
+import { scheduleLayerJson } from '../platform/layers/schedule-layer.sql.js';
 
 const LAYERS = `
-  select json_agg(json_strip_nulls(json_build_object('code', y.code, 'name', y.name, 'zone', y.zone, 'plies', y.plies,
-    'materials', y.materials, 'readings', y.readings, 'climate', y.climate, 'layUpWindow', y.lay_up_window,
-    'predecessors', y.predecessors, 'holdPoint', y.hold_point)) order by y.position)
+  select json_agg(${scheduleLayerJson('y')} order by y.position)
   from fact.schedule_layer y where y.schedule_id = s.id`;
 
 const MODELS = `
@@ -17,13 +17,28 @@ const MODELS = `
       from fact.schedule s where s.model_id = m.root and ${standing('s')}), '[]') as schedules
   from fact.model m where ${standing('m')} order by m.code`;
 
+type View = z.output<typeof ModelView>;
+type Schedule = View['schedules'][number];
+type Row = Omit<View, 'schedules'> & {
+  readonly schedules: readonly (Omit<Schedule, 'layers'> & {
+    readonly layers: readonly (ScheduleLayer & { id: string })[];
+  })[];
+};
+
 /** Models with their published schedules, and molds with how many parts were pulled from each. */
 @Injectable()
 export class ListModels {
   constructor(private readonly db: DataSource) {}
 
-  models(): Promise<z.output<typeof ModelView>[]> {
-    return this.db.query(MODELS);
+  async models(): Promise<View[]> {
+    const models = await this.db.query<Row[]>(MODELS);
+    return models.map(({ schedules, ...model }) => ({
+      ...model,
+      schedules: schedules.map(({ layers, ...schedule }) => ({
+        ...schedule,
+        layers: layers.map(({ id: _id, ...layer }) => ({ ...layer, demand: demandOf(layer) })),
+      })),
+    }));
   }
 
   molds(): Promise<z.output<typeof MoldView>[]> {

@@ -22,6 +22,16 @@ export class ScheduleLayerEntity extends FactRow {
   @Column('jsonb')
   plies!: readonly string[];
 
+  @Column('double precision', { name: 'area_m2', nullable: true })
+  areaM2!: number | null;
+
+  @Column('jsonb', { nullable: true })
+  laminate!: object | null;
+
+  /** Part of the liquid used that may be missing from its film. */
+  @Column('double precision', { name: 'loss_allowance', nullable: true })
+  lossAllowance!: number | null;
+
   @Column('jsonb')
   materials!: readonly object[];
 

@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { DataSource, type EntityManager } from 'typeorm';
 import { readAsOne } from '../platform/database/read-as-one.js';
 import type { PartView } from '@hull-record/contracts';
+import { demandOf } from '../platform/layers/demand.js';
 import { loadUpstream } from '../platform/composition/load-upstream.js';
 import { standing } from '../platform/facts/standing.js';
 import { supplierLotsOf, type SupplierLot } from '../platform/lots/supplier-lots.js';
@@ -30,12 +31,13 @@ export class ReadPart {
     const repairs = await loadRepairs(tx, [id], NOW);
     const touchUps = await loadTouchUps(tx, [id], NOW);
     const places = [...records.map((row) => row.root), ...[...repairs, ...touchUps].map((row) => row.id)];
+    const defects = await loadDefects(tx, { parts: [id] }, NOW);
     const joints = part.joint === null ? [] : [part.joint];
     const used = await loadUsed(tx, places, NOW);
     const making: Making = {
       used,
       readings: await loadReadings(tx, places, NOW),
-      verdicts: await loadVerdicts(tx, places, NOW),
+      verdicts: await loadVerdicts(tx, [...places, ...defects.map((row) => row.id)], NOW),
       windows: await windowsOf(tx, id),
       supplierLots: await supplierLots(
         tx,
@@ -55,12 +57,13 @@ export class ReadPart {
       },
       layers: part.layers.map(({ id: layer, ...scheduled }) => ({
         scheduled,
+        demand: demandOf(scheduled),
         record: toLayerView(
           records.find((row) => row.schedule_layer_id === layer),
           making,
         ),
       })),
-      defects: (await loadDefects(tx, { parts: [id] }, NOW)).map(toDefectView),
+      defects: defects.map((row) => toDefectView(row, making.verdicts)),
       repairs: repairs.map((row) => toRepairView(row, making)),
       touchUps: touchUps.map((row) => toTouchUpView(row, making)),
       recomputing: await recomputingParts(tx, [id]),

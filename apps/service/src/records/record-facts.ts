@@ -61,7 +61,11 @@ const loadJudged = async (tx: EntityManager, { hullId, partIds, places, lots }: 
   const ofHull = await loadHullNonconformities(tx, hullId, lots, asOf);
   const about = [...readings.map((row) => row.root), ...[...defects, ...ofParts, ...ofHull].map((row) => row.id)];
   return {
-    ...{ readings, defects, verdicts: await loadVerdicts(tx, [...places, ...lots], asOf) },
+    ...{
+      readings,
+      defects,
+      verdicts: await loadVerdicts(tx, [...places, ...lots, ...defects.map((row) => row.id)], asOf),
+    },
     nonconformities: [...ofParts, ...ofHull],
     dispositions: await loadDispositions(tx, about, asOf),
     lotsNotReleased: await loadLotsNotReleased(tx, lots, asOf),

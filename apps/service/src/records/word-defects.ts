@@ -5,6 +5,7 @@ import type { PartRow } from '../platform/views/making.js';
 import type { PlantTime } from './plant-time.js';
 import type { RecordFacts } from './record-facts.js';
 import { identity, wordDisposition } from './word-judgements.js';
+import { iso4628 } from '../platform/views/to-view.js';
 import { verdictsOf } from '../platform/views/verdicts.js';
 import { wordReadings } from './word-readings.js';
 import { wordUsed } from './word-used.js';
@@ -16,24 +17,41 @@ export const wordDefects = (facts: RecordFacts, part: PartRow, time: PlantTime):
     .filter((row) => row.part_id === part.id)
     .map((row) => ({
       mark: row.mark,
-      kind: row.grade === null ? defectKind(row.kind).label : `${defectKind(row.kind).label}, grade ${row.grade}`,
+      kind: gradedKind(row),
       place: placeOf(row),
       size: sizeOf(row),
       layer: layerOf(part, row),
       state: row.state,
       disposition: decidedOf(facts, row, time),
       note: noteOf(row, time),
+      verdicts: verdictsOf(facts.verdicts, row.id).map((verdict) => ({
+        ...verdict,
+        topic: `${verdict.topic} of ${row.mark}`,
+      })),
     }));
+
+const gradedKind = (row: DefectRow): string => {
+  const { label } = defectKind(row.kind);
+  const iso = iso4628(row);
+  return iso === null
+    ? label
+    : `${label}, grade ${row.grade ?? ''} (ASTM D714); ${iso.grade} by the crosswalk of ${iso.source}`;
+};
 
 const placeOf = (row: DefectRow): string => {
   const along = row.percent_of_length === null ? [] : [`${decimal(row.percent_of_length, 0)} % of the length`];
   return [place(row.place), ...along, ...(row.zone === '' ? [] : [row.zone])].join('; ');
 };
 
-const sizeOf = ({ length_mm, width_mm, depth_mm }: DefectRow): string => {
+const sizeOf = (row: DefectRow): string => {
+  const { length_mm, width_mm, depth_mm } = row;
   const across = [length_mm, width_mm].flatMap((mm) => (mm === null ? [] : [decimal(mm, 1)])).join(' × ');
   const deep = depth_mm === null ? [] : [`${decimal(depth_mm, 1)} mm deep`];
-  return [...(across === '' ? [] : [`${across} mm`]), ...deep].join(', ') || 'size not recorded';
+  const counted =
+    row.counted === null || row.counted_area_m2 === null
+      ? []
+      : [`${row.counted} in ${row.counted_area_m2} m2, ${decimal(row.counted / row.counted_area_m2, 1)} per m2`];
+  return [...(across === '' ? [] : [`${across} mm`]), ...deep, ...counted].join(', ') || 'size not recorded';
 };
 
 const layerOf = ({ layers }: PartRow, { layer }: DefectRow): string => {

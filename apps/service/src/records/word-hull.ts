@@ -1,5 +1,5 @@
 import type { HinView, JointView, LifeFactView } from '@hull-record/paper';
-import { decodeHin, type ValidHin } from '@hull-record/trade';
+import { decodeHin, HIN_PLACEMENT, type ValidHin } from '@hull-record/trade';
 import type { LifeRow } from './load-hull.js';
 import type { PlantTime } from './plant-time.js';
 import type { RecordFacts } from './record-facts.js';
@@ -15,7 +15,12 @@ export const wordHin = ({ hins }: RecordFacts): HinView | null => {
   const text = hins.at(-1)?.as_printed;
   if (text === undefined) return null;
   const reading = decodeHin(text);
-  return { text, decoded: reading.valid ? wordDecoded(reading) : reading.problems.map(({ message }) => message) };
+  const { primary, secondary, source } = HIN_PLACEMENT;
+  return {
+    text,
+    decoded: reading.valid ? wordDecoded(reading) : reading.problems.map(({ message }) => message),
+    placement: `Primary: ${primary} Secondary: ${secondary} (${source})`,
+  };
 };
 
 const wordDecoded = (hin: ValidHin): readonly string[] => [

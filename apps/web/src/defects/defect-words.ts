@@ -8,11 +8,14 @@ export const defectKind = (code: string): string => DEFECT_KINDS.find((kind) => 
 const mm = (value: number): string => figure(value, 4);
 
 /** How large a defect is, as far as it was measured. */
-export const sizeWords = ({ lengthMm, widthMm, depthMm, grade }: DefectView): string => {
+export const sizeWords = ({ lengthMm, widthMm, depthMm, grade, iso4628, perM2 }: DefectView): string => {
   const sides = [lengthMm, widthMm].flatMap((side) => side ?? []).map(mm);
   const across = sides.length === 0 ? [] : [`${sides.join(' × ')} mm`];
   const deep = depthMm === null ? [] : [`${mm(depthMm)} mm deep`];
-  return [...across, ...deep, ...(grade === null ? [] : [`ASTM D714 ${grade}`])].join(', ');
+  const graded = grade === null ? [] : [`ASTM D714 ${grade}`];
+  const crossed = iso4628 === null ? [] : [`about ${iso4628.grade} by ISO 4628-2 (from memory)`];
+  const dense = perM2 === null ? [] : [`${figure(perM2)} per m²`];
+  return [...across, ...deep, ...graded, ...crossed, ...dense].join(', ');
 };
 
 /** Where a defect is: as measured, then as the zone is called. */

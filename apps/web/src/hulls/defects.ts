@@ -7,6 +7,7 @@ import { day } from '../platform/words.js';
 import { defectMark } from '../marks/defect-mark.js';
 import { defectKind, placeWords, sizeWords } from '../defects/defect-words.js';
 import { hullMap } from './hull-map.js';
+import { verdictsOf } from './verdicts.js';
 
 /** The defects of a part: on the hull map, and as a list. */
 export const defectsOf = (part: PartView, model: ModelView | undefined): Child => {
@@ -29,7 +30,7 @@ const COLUMNS: readonly Column<DefectView>[] = [
   { head: 'Layer', cell: ({ layer }) => layer ?? 'not known', class: 'n' },
   { head: 'Place', cell: (defect) => placeWords(defect) },
   { head: 'Found', cell: ({ happenedAt, by }) => [day(happenedAt), `, ${by}`] },
-  { head: 'Outcome', cell: outcome },
+  { head: 'Outcome', cell: (defect) => [outcome(defect), verdictsOf(defect.verdicts)] },
   { head: 'Lots', cell: ({ id, mark }) => link(hrefOf(['defects', id]), `lots at ${mark}`), class: 'nb' },
 ];
 

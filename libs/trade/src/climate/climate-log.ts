@@ -1,3 +1,4 @@
+import { requirePositive } from '../numbers.js';
 import { ClimateInvalid, whyNoDewPoint } from './dew-point.js';
 
 /** One reading of the climate log of an area. */
@@ -45,6 +46,22 @@ export const hoursAtLeast = (log: readonly ClimatePoint[], atLeastC: number, unt
   const cold = before.findLastIndex(({ airC }) => airC < atLeastC);
   const first = before[cold + 1];
   return first === undefined ? 0 : (until - first.at) / HOUR_MS;
+};
+
+/**
+ * Longest time (h) that every point of a log was at least so warm (C). A gap of the log longer than `gapHours` ends it:
+ * what was not read is not counted as warm.
+ */
+export const longestHoursAtLeast = (log: readonly ClimatePoint[], atLeastC: number, gapHours: number): number => {
+  let [longest, since, before] = [0, Number.NaN, Number.NaN];
+  for (const { at, airC } of requireClimateLog(log)) {
+    const goesOn = at - before <= requirePositive('gap', gapHours) * HOUR_MS;
+    if (airC < atLeastC) since = Number.NaN;
+    else if (Number.isNaN(since) || !goesOn) since = at;
+    if (airC >= atLeastC) longest = Math.max(longest, at - since);
+    before = at;
+  }
+  return longest / HOUR_MS;
 };
 
 /**

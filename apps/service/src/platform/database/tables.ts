@@ -56,6 +56,7 @@ import { PartScheduleEntity } from '../../layers/part-schedule.entity.js';
 import { MoldCareEntity } from '../../molds/mold-care.entity.js';
 import { ClimatePointEntity } from '../../climate/climate-point.entity.js';
 import { DataSheetEntity } from '../../materials/data-sheet.entity.js';
+import { FlawLimitsEntity } from '../../flaw-limits/flaw-limits.entity.js';
 import { PlantRulesEntity } from '../../plant-rules/plant-rules.entity.js';
 import { VerdictEntity } from '../verdicts/verdict.entity.js';
 import { TankEntity } from '../../tanks/tank.entity.js';
@@ -84,6 +85,6 @@ export const TABLES = [
   ...[DefectEntity, PhotoEntity, RepairEntity, RepairDefectEntity, AcceptanceEntity, DispositionEntity],
   ...[LotCompositionEntity, ComposedLotEntity, PlaceSourceEntity, PlaceRoleEntity],
   ClimatePointEntity,
-  ...[VerdictEntity, DataSheetEntity, PlantRulesEntity],
+  ...[VerdictEntity, DataSheetEntity, PlantRulesEntity, FlawLimitsEntity],
   ...[RecomputationEntity, StaleLotEntity, StalePlaceEntity],
 ] as const;

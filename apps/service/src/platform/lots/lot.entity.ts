@@ -30,6 +30,10 @@ export class LotEntity extends AmountRow {
   @Column('jsonb')
   certificate!: object;
 
+  /** Limits that the certificate names; they stand above those of the data sheet. */
+  @Column('jsonb', { nullable: true })
+  certified!: object | null;
+
   @Column('uuid', { name: 'tank_id', nullable: true })
   tankId!: string | null;
 

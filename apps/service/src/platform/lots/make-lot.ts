@@ -40,6 +40,7 @@ export const makeLot = async (fact: Fact, { code, origin, tank, inputs }: LotToM
     madeOn: null,
     expiresOn: origin === 'tank' ? null : firstExpiry(inputs),
     certificate: {},
+    certified: null,
     ...IDENTIFIED,
     tankId: tank?.id ?? null,
     fillNumber: tank?.fillNumber ?? null,

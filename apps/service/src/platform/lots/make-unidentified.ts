@@ -28,7 +28,7 @@ export const makeUnidentified = async (
   await fact.insert(LotEntity, {
     ...{ id, code, origin: 'unidentified', role: known.role, looks: known.looks, foundAt: known.foundAt ?? null },
     ...{ materialId: null, supplier: null, supplierLot: null, madeOn: null, expiresOn: null },
-    ...{ certificate: {}, tankId: null, fillNumber: null, happenedAt: at },
+    ...{ certificate: {}, certified: null, tankId: null, fillNumber: null, happenedAt: at },
     ...amount,
   });
   await fact.insertMany(

@@ -27,6 +27,10 @@ const REMEDIES: Readonly<Record<string, string>> = {
   'shop-climate-outside': 'Wait until the air of the area is inside the window of the plant.',
   'repair-geometry':
     'Grind the taper longer, or match the patch to the laminate: the approver of the procedure decides.',
+  'film-does-not-fit':
+    'Enter what is missing of the material used, or read the film again: one of the two is not as recorded.',
+  'glass-outside-schedule': 'Weigh the glass again, or enter what is missing; lay what is short before going on.',
+  'thickness-outside': 'Measure again at more points. A thin laminate is for the designer to judge, not for the shop.',
   'hardness-too-low': 'Let it cure, warm it, and read again; do not build on an undercured layer.',
   'catalyst-meets-promoter':
     'Put promoter into the resin first, and catalyst last. Never mix catalyst and promoter directly.',

@@ -19,14 +19,17 @@ const litres = (materials: readonly MaterialIn[]): number | null =>
  * Judges catalyst in a mixture against the window of the material that most of it is. Per cent by mass and per cent by
  * volume are two things: the window is by mass.
  *
+ * @param set per cent that a gun was set to; the amounts were split by it to their last digit, so it is what is judged as
+ *   long as they are that split
  * @returns nothing when there is no catalyst, or nothing to catalyse
  */
-export const judgeCatalystIn = (materials: readonly MaterialIn[]): readonly Found[] => {
+export const judgeCatalystIn = (materials: readonly MaterialIn[], set: number | null = null): readonly Found[] => {
   const catalyst = materials.filter(({ role }) => role === 'catalyst');
   const base = materials.filter(({ role }) => CATALYSED.has(role));
   const [main] = base;
   if (catalyst.length === 0 || !main) return [];
-  const percentByMass = catalystPercentByMass(sum(catalyst), sum(base));
+  const weighed = catalystPercentByMass(sum(catalyst), sum(base));
+  const percentByMass = set !== null && Math.abs(weighed / set - 1) < LAST_DIGIT ? set : weighed;
   const [catalystL, baseL] = [litres(catalyst), litres(base)];
   const percentByVolume = catalystL === null || baseL === null ? null : catalystPercentByVolume(catalystL, baseL);
   const window = windowOf(main);
@@ -50,12 +53,16 @@ export const judgeCatalystIn = (materials: readonly MaterialIn[]): readonly Foun
   return [{ ...found, verdict: 'outside', breaks: 'catalyst-outside-window' }];
 };
 
+/** How far the last digit of a small amount may take the split from what was set, as a fraction. */
+const LAST_DIGIT = 0.005;
+
 const ABOUT = {
   topic: CATALYST,
   rule: 'Catalyst per cent by mass of what is catalysed, both ends of the window included, unrounded.',
 };
 
-const windowOf = ({ makerData, name }: MaterialIn) => {
+/** The window that a material's data names, per cent by mass, with who says so; undefined when none does. */
+export const windowOf = ({ makerData, name }: Pick<MaterialIn, 'makerData' | 'name'>) => {
   const { catalystWindow: window, dataSheet } = makerData;
   if (!window) return undefined;
   const percent = (value: number | undefined, open: number): number =>

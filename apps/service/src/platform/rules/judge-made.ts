@@ -1,9 +1,12 @@
 import type { Fact } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
+import { judgeAmounts } from './judge-amounts.js';
+import { judgeDefect } from './judge-defect.js';
 import { judgeHardness } from './judge-hardness.js';
 import { judgeMix } from './judge-mix.js';
 import { judgeRepairGeometry } from './judge-repair-geometry.js';
 import { judgeShopClimate } from './judge-shop-climate.js';
+import { judgeSprayed } from './judge-sprayed.js';
 import { judgeSurface } from './judge-surface.js';
 import { judgeLayUp } from './lay-up-window.js';
 
@@ -23,6 +26,9 @@ export const judgeMade = async (fact: Fact): Promise<void> => {
   const layers = await found(LAYERS, versions('layer_record'));
   const used = versions('used');
   for (const id of sorted(layers.map((layer) => layer.id))) await judgeSurface(fact, id);
+  const readHere = await found(READ_ON_LAYERS, versions('reading'));
+  const usedHere = await found(USED_IN_LAYERS, used);
+  for (const id of sorted([...layers, ...readHere, ...usedHere].map((layer) => layer.id))) await judgeAmounts(fact, id);
   const airOf = await found(LAYERS_IN_AREA, versions('climate_point'));
   for (const id of sorted([...layers, ...airOf].map((layer) => layer.id))) await judgeShopClimate(fact, id);
   const parts = [...layers, ...(await found(UNDER, used))].map(({ part }) => part);
@@ -31,6 +37,8 @@ export const judgeMade = async (fact: Fact): Promise<void> => {
   const read = [...(await found(READ, versions('reading'))), ...(await found(READ_WHERE_USED, used))];
   const kinds = new Map(read.map(({ id, kind }) => [id, kind]));
   for (const id of sorted([...kinds.keys()])) await judgeHardness(fact, kinds.get(id) as string, id);
+  for (const { id, kind } of await found(SPRAYED, used)) await judgeSprayed(fact, kind, id);
+  for (const { id } of await found(DEFECTS, versions('defect'))) await judgeDefect(fact, id);
   for (const { id } of await found(MIXED, versions('lot_input'))) await judgeMix(fact, id);
 };
 
@@ -61,6 +69,14 @@ const UNDER = `
   join fact.schedule_layer y on y.id = r.schedule_layer_id and y.lay_up_window is null
   where u.id = any($1) order by 1`;
 
+const READ_ON_LAYERS = `
+  select distinct g.of_id as id from fact.reading g
+  where g.id = any($1) and g.of_kind = 'layer' and g.what in ('wet film', 'thickness') order by 1`;
+
+const USED_IN_LAYERS = `
+  select distinct r.root as id from fact.used u join fact.layer_record r on r.root = u.into_id and ${standing('r')}
+  where u.id = any($1) order by 1`;
+
 const REPAIRS = 'select distinct r.root as id from fact.repair r where r.id = any($1) order by 1';
 
 const READ = `
@@ -71,6 +87,12 @@ const READ_WHERE_USED = `
   select distinct g.of_id as id, g.of_kind as kind from fact.used u
   join fact.reading g on g.of_id = u.into_id and g.what = 'Barcol hardness' and ${standing('g')}
   where u.id = any($1) order by 1`;
+
+const SPRAYED = `
+  select distinct u.into_id as id, u.into_kind as kind from fact.used u
+  where u.id = any($1) and u.spray_id is not null and u.into_kind in ('layer', 'repair') order by 1`;
+
+const DEFECTS = 'select distinct d.root as id from fact.defect d where d.id = any($1) order by 1';
 
 const MIXED = `
   select distinct l.root as id from fact.lot_input i

@@ -13,18 +13,24 @@ export interface MaterialIn {
   readonly role: MaterialRole;
   readonly kg: number;
   readonly densityKgPerL: number | null;
+  readonly lossAllowance: number | null;
   readonly makerData: MakerData;
 }
 
 const MATERIALS = `
-  select l.root as lot, m.code, m.name, m.role, m.density_kg_per_l as "densityKgPerL", ${makerDataAt('m', '$2')} as "makerData"
+  select l.root as lot, l.code as "lotCode", l.certified, m.code, m.name, m.role, m.density_kg_per_l as "densityKgPerL", m.loss_allowance as "lossAllowance", ${makerDataAt('m', '$2')} as "makerData"
   from fact.lot l join fact.material m on m.root = l.material_id and ${standing('m')}
   where l.root = any($1) and ${standing('l')}`;
 
-type Row = Omit<MaterialIn, 'kg'> & { readonly lot: string };
+type Row = Omit<MaterialIn, 'kg'> & {
+  readonly lot: string;
+  readonly lotCode: string;
+  readonly certified: Omit<MakerData, 'dataSheet' | 'dosing'> | null;
+};
 
 /**
- * The materials in some amounts of lots, the most of each role first. What is unidentified has no material.
+ * The materials in some amounts of lots, the most of each role first. What is unidentified has no material. Limits that
+ * the certificate of a lot names stand above those of the data sheet: of several lots, those of the one that most is of.
  *
  * @param at what the makers said by then
  */
@@ -40,9 +46,24 @@ export const materialsIn = async (
       if (source !== null) kgOf.set(source, (kgOf.get(source) ?? 0) + kg * fraction);
   const rows = await tx.query<Row[]>(MATERIALS, [[...kgOf.keys()], at]);
   const found = new Map<string, MaterialIn>();
-  for (const { lot, ...material } of rows) {
-    const kg = (found.get(material.code)?.kg ?? 0) + (kgOf.get(lot) ?? 0);
-    found.set(material.code, { ...material, kg });
+  const most = [...rows].sort((a, b) => (kgOf.get(b.lot) ?? 0) - (kgOf.get(a.lot) ?? 0) || (a.lot < b.lot ? -1 : 1));
+  for (const { lot, lotCode, certified, ...material } of most) {
+    const before = found.get(material.code);
+    const makerData = before?.makerData ?? certifiedOver(material, lotCode, certified);
+    found.set(material.code, { ...material, makerData, kg: (before?.kg ?? 0) + (kgOf.get(lot) ?? 0) });
   }
   return [...found.values()].sort((a, b) => b.kg - a.kg || (a.code < b.code ? -1 : 1));
 };
+
+const certifiedOver = (
+  { name, makerData }: Pick<MaterialIn, 'name' | 'makerData'>,
+  lotCode: string,
+  certified: Row['certified'],
+): MakerData =>
+  certified === null
+    ? makerData
+    : {
+        ...makerData,
+        ...certified,
+        dataSheet: `Certificate of lot ${lotCode}; ${makerData.dataSheet ?? `data of ${name} as registered`}.`,
+      };

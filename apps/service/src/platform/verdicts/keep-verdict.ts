@@ -31,12 +31,15 @@ const KEPT = `
  * a topic on which nothing is found any more is withdrawn. What is broken, and was not known to be, is opened.
  *
  * @param topics those that were judged, whether something was found or not
+ * @param following broken rules that hold only as long as they are found: what is said of them in other words, and nobody
+ *   decided on, is withdrawn
  */
 export const keepVerdicts = async (
   fact: Fact,
   about: About,
   topics: readonly string[],
   found: readonly Found[],
+  following: readonly string[] = [],
 ): Promise<void> => {
   const kept = await fact.tx.query<Kept[]>(KEPT, [about.aboutId, topics]);
   for (const topic of topics) {
@@ -50,15 +53,39 @@ export const keepVerdicts = async (
     await fact.insert(VerdictEntity, { id, root: before?.root ?? id, ...about, ...values });
   }
   const broken = found.flatMap(({ breaks, detail }) => (breaks === undefined ? [] : [{ rule: breaks, detail }]));
+  if (following.length > 0) await withdrawOthers(fact, about, following, broken);
   await openNewlyBrokenAbout(fact, broken, about);
+};
+
+const SAID = `
+  select c.id, c.rule, c.detail from fact.nonconformity c
+  where c.about_id = $1 and c.rule = any($2) and ${standing('c')}
+    and not exists (select from fact.disposition o where o.of_id = c.root and ${standing('o')})
+  order by c.id`;
+
+const withdrawOthers = async (
+  fact: Fact,
+  about: About,
+  rules: readonly string[],
+  broken: readonly { readonly rule: string; readonly detail: string }[],
+): Promise<void> => {
+  const said = await fact.tx.query<{ id: string; rule: string; detail: string }[]>(SAID, [about.aboutId, rules]);
+  for (const { id, rule, detail } of said)
+    if (!broken.some((still) => still.rule === rule && still.detail === detail))
+      await correct(fact, id, null, 'nonconformity');
 };
 
 const same = ({ id: _id, root: _root, ...before }: Kept, { breaks: _breaks, ...after }: Found): boolean =>
   canonical(before) === canonical(after);
 
-const correct = (fact: Fact, corrects: string, replacement: string | null): Promise<string> =>
+const correct = (
+  fact: Fact,
+  corrects: string,
+  replacement: string | null,
+  correctsTable = 'verdict',
+): Promise<string> =>
   fact.insert(CorrectionEntity, {
     id: childId(fact.id, `judged again/${corrects}`),
-    ...{ corrects, correctsTable: 'verdict', replacement },
+    ...{ corrects, correctsTable, replacement },
     reason: 'Judged again, by what is known now.',
   });

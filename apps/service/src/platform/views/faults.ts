@@ -23,6 +23,8 @@ export interface DefectRow {
   readonly width_mm: number | null;
   readonly depth_mm: number | null;
   readonly grade: string | null;
+  readonly counted: number | null;
+  readonly counted_area_m2: number | null;
   readonly note: string | null;
   readonly photos: { id: string; originalSha256: string }[];
   readonly state: DefectState;
@@ -37,7 +39,7 @@ export interface DefectRow {
 
 const DEFECTS = `
   select d.root as id, ${defectMark('d')} as mark, d.part_id, p.number as part, y.code as layer, d.kind, d.place, d.percent_of_length, d.zone,
-    d.length_mm, d.width_mm, d.depth_mm, d.grade, d.note,
+    d.length_mm, d.width_mm, d.depth_mm, d.grade, d.counted, d.counted_area_m2, d.note,
     coalesce((select json_agg(json_build_object('id', f.id, 'originalSha256', f.original_sha256) order by f.recorded_at, f.id)
       from fact.photo f where f.defect_id = d.root and ${standing('f', '$3')}), '[]') as photos,
     case

@@ -4,6 +4,7 @@ import type { Place, Skin } from '@hull-record/trade';
 import { isSuspect } from '../equipment/suspect.sql.js';
 import { standing } from '../facts/standing.js';
 import { layersOf, scheduleOf } from '../layers/layers-of-part.sql.js';
+import { scheduleLayerJson } from '../layers/schedule-layer.sql.js';
 
 /** Anything later than every fact: what stands now. */
 export const NOW = 'infinity';
@@ -26,9 +27,7 @@ export interface PartRow {
 }
 
 const LAYERS = `
-  select json_agg(json_strip_nulls(json_build_object('id', y.id, 'code', y.code, 'name', y.name, 'zone', y.zone, 'plies', y.plies,
-    'materials', y.materials, 'readings', y.readings, 'climate', y.climate, 'layUpWindow', y.lay_up_window,
-    'predecessors', y.predecessors, 'holdPoint', y.hold_point)) order by y.position)
+  select json_agg(${scheduleLayerJson('y')} order by y.position)
   from ${layersOf('p', '$2')} y`;
 
 const PARTS = `

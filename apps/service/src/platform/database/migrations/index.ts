@@ -17,6 +17,7 @@ import { Verdicts0016 } from './0016-verdicts.js';
 import { RepairGeometry0017 } from './0017-repair-geometry.js';
 import { ReadingsOfWholes0018 } from './0018-readings-of-wholes.js';
 import { Markets0019 } from './0019-markets.js';
+import { TradeRules0020 } from './0020-trade-rules.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -39,4 +40,5 @@ export const MIGRATIONS = [
   RepairGeometry0017,
   ReadingsOfWholes0018,
   Markets0019,
+  TradeRules0020,
 ] as const;
