@@ -25,6 +25,7 @@ const onDatabase = {
 export default {
   testTimeout: 30_000,
   maxWorkers: 2,
+  reporters: ['default', '<rootDir>/tests/standards/published-rows.mjs'],
   projects: [
     suite('unit'),
     suite('standards'),

@@ -1,5 +1,8 @@
 import { describe, expect, it } from '@jest/globals';
 import { compareD714, D714_GRADES, formatD714, parseD714, type D714Grade } from '@hull-record/trade';
+import { publishedCases } from '../support/published-cases.js';
+
+publishedCases('blister-grades');
 
 const grade = (text: string): D714Grade => {
   const parsed = parseD714(text);

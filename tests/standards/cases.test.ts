@@ -1,17 +1,7 @@
 import { describe, expect, it } from '@jest/globals';
-import { readFileSync } from 'node:fs';
-import { CaseFile, type Case } from '../cases/case.js';
 import { TOPICS } from '../cases/check.js';
 import { CHECKS } from '../cases/checks/index.js';
 import { runCase } from '../cases/run-case.js';
-
-const CASES = CaseFile.parse(JSON.parse(readFileSync('tests/standards/cases/trade.json', 'utf8'))) as Case[];
-
-describe('published and derived values of the trade', () => {
-  it.each(CASES.map((each) => [each.id, each.source ?? '', each] as const))('%s (%s)', (_id, _source, each) => {
-    expect(runCase(each)).toMatchObject({ passed: true });
-  });
-});
 
 describe('the case runner', () => {
   it('has a check for each of its topics', () => {

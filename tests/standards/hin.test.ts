@@ -10,6 +10,9 @@ import {
   type HinReading,
   type ValidHin,
 } from '@hull-record/trade';
+import { publishedCases } from '../support/published-cases.js';
+
+publishedCases('hin');
 
 const CHART = 'format chart of the US Coast Guard as reproduced by boat-alert.com/hin-types.htm';
 const FORUM = 'owners explain their own numbers';

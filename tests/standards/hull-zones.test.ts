@@ -1,5 +1,5 @@
 import { describe, expect, it } from '@jest/globals';
-import { checkPlace, locate, type Place, type Skin } from '@hull-record/trade';
+import { checkPlace, locate, placeOnMap, type Place, type Skin } from '@hull-record/trade';
 
 const CLASS = 'ICS rules for FRP ships, Sec. 2 (204-206)';
 
@@ -44,6 +44,14 @@ describe(`zones along a hull of 10 m (${CLASS})`, () => {
     expect(checkPlace(shell(10500), skin)).toEqual([
       { pointer: '/fromTransomMm', message: expect.stringContaining('10000 mm') },
     ]);
+  });
+});
+
+describe('sides of the map', () => {
+  it('the bow up, port is left and starboard right, as seen facing the bow (many guides)', () => {
+    const y = (side: 'port' | 'starboard') => placeOnMap({ surface: 'shell', side, fromTransomMm: 10, girthMm: 5 }).y;
+    // y grows to port; the map is drawn with the bow to the right and port up, which is the same turn.
+    expect([y('port'), y('starboard')]).toEqual([5, -5]);
   });
 });
 

@@ -1,5 +1,8 @@
 import { describe, expect, it } from '@jest/globals';
 import { fromSi, toKilograms, toSi, type UnitCode } from '@hull-record/trade';
+import { publishedCases } from '../support/published-cases.js';
+
+publishedCases('units');
 
 const INCH = 'inch is 25.4 mm exactly';
 const MAT = 'mat is sold by oz/ft2, woven and stitched by oz/yd2; derived from exact units';

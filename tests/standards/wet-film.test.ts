@@ -1,5 +1,8 @@
 import { describe, expect, it } from '@jest/globals';
 import { coverageFt2PerUsGal, filmInterval, judgeSpot, judgeSpots, onExampleGauge } from '@hull-record/trade';
+import { publishedCases } from '../support/published-cases.js';
+
+publishedCases('wet-film');
 
 describe('the interval of a notch gauge', () => {
   it('last wet 16, next dry 18 is recorded as 16 and lies in [16, 18) mil = [406.4, 457.2) um (finishing guidebook on ASTM D4414; recorded: kta.com, read the highest wetted step)', () => {

@@ -18,6 +18,12 @@ export const AIR_AND_CURE = {
   'climate.dewPoint': check('climate', 'dew point, C', { airC: anyNumber, humidityPercent: anyNumber }, (given) =>
     trade.dewPointC(given.airC, given.humidityPercent),
   ),
+  'climate.saturationPressure': check(
+    'climate',
+    'pressure of saturated vapour over water, Pa',
+    { airC: anyNumber },
+    ({ airC }) => trade.saturationPressurePa(airC),
+  ),
   'climate.margin': check(
     'climate',
     'margin of a surface over the dew point',
@@ -81,6 +87,12 @@ export const AIR_AND_CURE = {
     'how the next layer bonds, by minutes after the end of the one before',
     { earliestMinutes: anyNumber, latestMinutes: anyNumber, begunAfterMinutes: anyNumber },
     ({ begunAfterMinutes, ...window }) => trade.bondOf(begunAfterMinutes * 60_000, trade.layUpTimes(0, window)),
+  ),
+  'cure.warmHours': check(
+    'cure',
+    'longest time at a temperature or over, h; a longer gap of the log ends it',
+    { log, atLeastC: anyNumber, gapHours: anyNumber },
+    (given) => trade.longestHoursAtLeast(given.log, given.atLeastC, given.gapHours),
   ),
   'cure.degreeHours': check(
     'cure',

@@ -8,6 +8,15 @@ const grade = z.string().transform((text, context) => {
   if (parsed === undefined) context.addIssue({ code: 'custom', message: `${text} is no grade of ASTM D714` });
   return parsed as trade.D714Grade;
 });
+const boats = z.array(
+  z.strictObject({
+    leftPlant: z.boolean(),
+    inspected: z.enum(['defect', 'none', 'not yet']),
+    corrected: z.boolean(),
+    notified: z.enum(['yes', 'returned', 'not yet']),
+  }),
+);
+const stored = z.strictObject({ code: z.string(), receivedOn: z.string(), expiresOn: z.string().nullable() });
 const market = z.enum(['EU', 'US']);
 
 /** Checks of blisters, flaws, gauges, retention and the shop's other controls. */
@@ -35,6 +44,21 @@ export const JUDGING = {
   ),
   'blister.density': check('blister', 'blisters per m2', { count: anyNumber, areaM2: anyNumber }, (given) =>
     trade.blistersPerM2(given.count, given.areaM2),
+  ),
+  'blister.survey': check(
+    'blister',
+    'what speaks against a survey of wetness',
+    { hoursAshore: anyNumber, readings: anyNumber, lengthM: anyNumber, areaM2: anyNumber.optional() },
+    (given) => trade.surveyDoubts(given).length,
+  ),
+  'blister.hint': check(
+    'blister',
+    'where a blister may come from by its looks',
+    { diameterMm: anyNumber, shape: z.enum(['round', 'irregular']) },
+    (given) => trade.blisterHint(given.diameterMm, given.shape),
+  ),
+  'flaw.causes': check('flaw', 'causes that a list names for a kind', { kind: z.string() }, ({ kind }) =>
+    trade.isDefectKind(kind) ? trade.likelyCauses(kind) : 'no kind of defect',
   ),
   'flaw.kinds': check('flaw', 'kinds that a shop word may mean', { word: z.string() }, ({ word }) =>
     trade.defectKindsCalled(word),
@@ -87,6 +111,24 @@ export const JUDGING = {
     'whether a lot has expired on a day',
     { expiresOn: z.string(), on: z.string() },
     (given) => trade.isExpired(given.expiresOn, given.on),
+  ),
+  'retention.noticeDue': check('retention', 'last day of a defect notice', { decidedOn: z.string() }, (given) =>
+    trade.noticeDue(given.decidedOn),
+  ),
+  'retention.followUpDue': check(
+    'retention',
+    'last day of the follow-up report',
+    { initialReportOn: z.string() },
+    (given) => trade.followUpDue(given.initialReportOn),
+  ),
+  'retention.followUp': check('retention', 'figures of the reports on a defect', { boats }, (given) =>
+    trade.followUpFigures(given.boats),
+  ),
+  'retention.passedOver': check(
+    'retention',
+    'lots that came earlier and still stand there',
+    { used: stored, others: z.array(stored), on: z.string() },
+    (given) => trade.passedOver(given.used, given.others, given.on),
   ),
   'control.kind': check('control', 'what a control measures', { kind: z.string() }, ({ kind }) => {
     const known: Readonly<Record<string, trade.ReadingKind>> = trade.READING_KINDS_OF_THE_SHOP;

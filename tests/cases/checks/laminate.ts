@@ -60,6 +60,7 @@ export const LAMINATE = {
       minimum: anyNumber,
       fraction: anyNumber.default(0.9),
       temperatureC: anyNumber.optional(),
+      thicknessMm: anyNumber.optional(),
     },
     ({ minimum, fraction, ...readings }) => trade.judgeBarcol(readings, { minimum, fraction, source: 'as given' }),
   ),

@@ -34,6 +34,16 @@ export const MEASURES = {
     const reading = trade.decodeHin(hin);
     return reading.valid ? trade.encodeHin(reading) : 'invalid';
   }),
+  'hin.buildDates': check(
+    'hin',
+    'errors of the build month against the days of the build',
+    { hin: z.string(), constructionBegan: z.string().optional(), leftPlant: z.string().optional() },
+    ({ hin, ...dates }) => {
+      const reading = trade.decodeHin(hin);
+      return reading.valid ? trade.checkBuildDates(reading, dates).length : 'invalid';
+    },
+  ),
+  'hin.placement': check('hin', 'where the two numbers go', {}, () => trade.HIN_PLACEMENT),
   'hin.nextSerial': check('hin', 'the serial after one', { serial: z.string() }, ({ serial }) =>
     trade.nextSerial(serial),
   ),

@@ -5,8 +5,8 @@ export class ClimateInvalid extends TradeError {
   readonly code = 'climate-invalid';
 }
 
-/** Magnus constants over water: beta (1), lambda (C); valid from -45 to 60 C (Sonntag 1990; WMO Guide, Annex 4.B). */
-export const MAGNUS = { beta: 17.62, lambdaC: 243.12, fromC: -45, toC: 60 } as const;
+/** Magnus constants over water: alpha (hPa), beta (1), lambda (C); valid from -45 to 60 C (Sonntag 1990; WMO Guide, Annex 4.B). */
+export const MAGNUS = { alphaHPa: 6.112, beta: 17.62, lambdaC: 243.12, fromC: -45, toC: 60 } as const;
 
 /**
  * Dew point (C) of air at a temperature (C) and relative humidity (per cent), by the Magnus formula.
@@ -19,6 +19,17 @@ export const dewPointC = (airC: number, humidityPercent: number): number => {
   if (why !== undefined) throw new ClimateInvalid(why, { airC, humidityPercent });
   const gamma = Math.log(humidityPercent / 100) + (MAGNUS.beta * airC) / (MAGNUS.lambdaC + airC);
   return (MAGNUS.lambdaC * gamma) / (MAGNUS.beta - gamma);
+};
+
+/**
+ * Pressure of saturated water vapour (Pa) over water at a temperature (C), by the Magnus formula.
+ *
+ * Within 0.4 % of the ASHRAE formulation at 5 and 25 C. Throws ClimateInvalid outside -45 to 60 C.
+ */
+export const saturationPressurePa = (airC: number): number => {
+  const why = whyNoDewPoint(airC, 100);
+  if (why !== undefined) throw new ClimateInvalid(why, { airC });
+  return MAGNUS.alphaHPa * 100 * Math.exp((MAGNUS.beta * airC) / (MAGNUS.lambdaC + airC));
 };
 
 /** Why no dew point follows from a temperature and a humidity; undefined when one does. */

@@ -21,6 +21,8 @@ export interface BarcolReadings {
   /** Gel coat and laminate are different populations and never pooled. */
   readonly side: 'gel coat' | 'laminate';
   readonly temperatureC?: number | undefined;
+  /** Thickness of what is read, mm. */
+  readonly thicknessMm?: number | undefined;
 }
 
 export interface BarcolVerdict {
@@ -42,13 +44,17 @@ export const BARCOL_READINGS = 10;
 /** Readings are taken at about 25 C (resin maker's fabricating guide); further off than this is flagged (common practice). */
 const ABOUT_C = { middle: 25, within: 3 } as const;
 
+/** A specimen is at least so thick: 1/16 in (laboratory page on ASTM D2583). */
+const LEAST_MM = 1.5;
+
 /**
  * Judges Barcol readings: drop the highest and the lowest, average the rest, compare unrounded with the limit.
  *
  * Practice of a resin maker's fabricating guide (p. 34). The impressor reads 0 to 100; what is outside, or all zero, is
  * not plausible and cannot be judged; nor can fewer than three, of which nothing is left to average.
  */
-export const judgeBarcol = ({ values, side, temperatureC }: BarcolReadings, rule: BarcolRule): BarcolVerdict => {
+export const judgeBarcol = (readings: BarcolReadings, rule: BarcolRule): BarcolVerdict => {
+  const { values, side, temperatureC, thicknessMm } = readings;
   const limit = rule.minimum * rule.fraction;
   const nothing = { mean: null, trimmedMean: null, counted: 0, limit, source: rule.source };
   const why = whyNot(values, limit);
@@ -61,7 +67,7 @@ export const judgeBarcol = ({ values, side, temperatureC }: BarcolReadings, rule
     trimmedMean,
     counted: trimmed.length,
     limit,
-    warnings: [...fewWarning(values, side), ...temperatureWarning(temperatureC)],
+    warnings: [...fewWarning(values, side), ...temperatureWarning(temperatureC), ...thinWarning(thicknessMm)],
     source: rule.source,
   };
 };
@@ -86,3 +92,6 @@ const temperatureWarning = (temperatureC: number | undefined): string[] => {
   const near = Math.abs(temperatureC - ABOUT_C.middle) <= ABOUT_C.within;
   return near ? [] : [`Taken at ${temperatureC} C, not at about ${ABOUT_C.middle} C.`];
 };
+
+const thinWarning = (thicknessMm: number | undefined): string[] =>
+  thicknessMm !== undefined && thicknessMm < LEAST_MM ? [`${thicknessMm} mm thick: less than ${LEAST_MM} mm.`] : [];
