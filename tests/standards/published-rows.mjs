@@ -52,12 +52,12 @@ export default class PublishedRows {
     const rows = readRows();
     this.faults = rowFaults(rows, ours.flatMap(testsOf));
     const computed = rows.filter(({ tests }) => tests !== undefined).length;
-    if (this.faults.length === 0)
-      console.log(`${rows.length} published rows: ${computed} have their tests, the others say why there is none.`);
+    if (this.faults.length > 0) console.error(`Published rows:\n${this.faults.join('\n')}`);
+    else console.log(`${rows.length} published rows: ${computed} have their tests, the others say why there is none.`);
   }
 
   getLastError() {
-    return this.faults?.length > 0 ? new Error(`Published rows:\n${this.faults.join('\n')}`) : undefined;
+    return this.faults?.length > 0 ? new Error('Published rows and the tests that ran differ.') : undefined;
   }
 }
 
