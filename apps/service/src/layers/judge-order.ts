@@ -18,6 +18,11 @@ interface Known {
   readonly detail: string;
 }
 
+interface Touched {
+  readonly since: Date;
+  readonly but?: string;
+}
+
 /** Said about order, and not decided about yet. */
 const SAID = `
   select n.id, n.rule, n.detail from fact.nonconformity n
@@ -27,11 +32,14 @@ const SAID = `
 /**
  * Judges the order of the layers of a part anew, after something about it was entered that happened before: what was
  * entered in another order than it was made is not out of order, and what a late entry brings to light is.
+ *
+ * @param touched from when on layers may be touched by what was entered, and one that was judged already; all, when it
+ *   is left out
  */
-export const judgeOrder = async (fact: Fact, partId: string): Promise<void> => {
+export const judgeOrder = async (fact: Fact, partId: string, touched?: Touched): Promise<void> => {
   const made = await fact.tx.query<Made[]>(
-    `select r.root, r.schedule_layer_id, r.started_at from fact.layer_record r where r.part_id = $1 and ${standing('r')} order by r.started_at, r.root`,
-    [partId],
+    `select r.root, r.schedule_layer_id, r.started_at from fact.layer_record r where r.part_id = $1 and r.started_at >= $2 and r.root is distinct from $3 and ${standing('r')} order by r.started_at, r.root`,
+    [partId, touched?.since ?? '-infinity', touched?.but ?? null],
   );
   for (const { root, schedule_layer_id, started_at } of made) {
     const layer = await readScheduleLayer(fact.tx, schedule_layer_id);

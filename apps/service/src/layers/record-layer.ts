@@ -92,7 +92,7 @@ export class RecordLayer {
     for (const broken of await brokenLayerRules(fact.tx, { partId, layer, request, lots })) {
       await fact.open({ ...broken, aboutKind: 'layer', aboutId: id, partId });
     }
-    await judgeOrder(fact, partId);
+    await judgeOrder(fact, partId, { since: new Date(request.startedAt), but: id });
     return { layer: id, kg: totalKg(taken), ...fact.found() };
   }
 }

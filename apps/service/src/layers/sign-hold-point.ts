@@ -45,7 +45,7 @@ export class SignHoldPoint {
         signedBy: fact.author.personId,
         turn: about.turn,
       });
-      await judgeOrder(fact, made.part_id);
+      await judgeOrder(fact, made.part_id, { since: fact.happenedAt });
       return { holdPoint: about.hold_point, identity: 'stated' };
     });
   }

@@ -16,6 +16,16 @@ const MADE = `
 
 const USED = `select u.lot_id as lot, u.kg from fact.used u where u.into_id = $1 and ${standing('u')}`;
 
+const judge = async (fact: Fact, layer: string, made: LayerMade): Promise<readonly (Found | undefined)[]> => {
+  const used = await fact.tx.query<{ lot: string; kg: number }[]>(USED, [layer]);
+  const materials = used.length === 0 ? [] : await materialsIn(fact.tx, used, made.ended_at);
+  return [
+    await judgeFilm(fact.tx, layer, made, materials),
+    judgeGlass(made, materials),
+    await judgeMeasured(fact.tx, layer, made),
+  ];
+};
+
 /** Topics of what a layer took against what it was to take, or became. */
 const TOPICS = [FILM, GLASS, THICKNESS];
 
@@ -27,13 +37,7 @@ export const judgeAmounts = async (fact: Fact, layer: string): Promise<void> => 
   await judgeAlone(fact, 'amounts', layer);
   const [made] = await fact.tx.query<LayerMade[]>(MADE, [layer]);
   if (!made) return;
-  const used = await fact.tx.query<{ lot: string; kg: number }[]>(USED, [layer]);
-  const materials = used.length === 0 ? [] : await materialsIn(fact.tx, used, made.ended_at);
-  const found: readonly (Found | undefined)[] = [
-    await judgeFilm(fact.tx, layer, made, materials),
-    judgeGlass(made, materials),
-    await judgeMeasured(fact.tx, layer, made),
-  ];
+  const found = made.area_m2 === null && made.laminate === null ? [] : await judge(fact, layer, made);
   const about = { aboutKind: 'layer', aboutId: layer, partId: made.part_id };
   await keepVerdicts(
     fact,

@@ -31,8 +31,10 @@ export const judgeMade = async (fact: Fact): Promise<void> => {
   for (const id of sorted([...layers, ...readHere, ...usedHere].map((layer) => layer.id))) await judgeAmounts(fact, id);
   const airOf = await found(LAYERS_IN_AREA, versions('climate_point'));
   for (const id of sorted([...layers, ...airOf].map((layer) => layer.id))) await judgeShopClimate(fact, id);
-  const parts = [...layers, ...(await found(UNDER, used))].map(({ part }) => part);
-  for (const part of sorted(parts)) await judgeLayUp(fact, part);
+  const under = [...layers, ...(await found(UNDER, used))];
+  const moved = fact.wrote('correction').some(({ values }) => values['corrects_table'] === 'layer_record');
+  for (const part of sorted(under.map((layer) => layer.part)))
+    await judgeLayUp(fact, part, moved ? undefined : new Set(under.map(({ id }) => id)));
   for (const { id } of await found(REPAIRS, versions('repair'))) await judgeRepairGeometry(fact, id);
   const read = [...(await found(READ, versions('reading'))), ...(await found(READ_WHERE_USED, used))];
   const kinds = new Map(read.map(({ id, kind }) => [id, kind]));

@@ -31,12 +31,15 @@ export const judgeShopClimate = async (fact: Fact, layer: string): Promise<void>
   await judgeAlone(fact, SHOP_CLIMATE, layer);
   const [made] = await fact.tx.query<Made[]>(MADE, [layer]);
   if (!made) return;
-  const { shopWindow } = await plantRulesAt(fact.tx, fact.author.plantId, made.started_at);
   const about = { aboutKind: 'layer', aboutId: layer, partId: made.part_id };
-  const window =
-    made.area === null || shopWindow === null ? undefined : SHOP_WINDOWS[shopWindow as keyof typeof SHOP_WINDOWS];
+  const window = made.area === null ? undefined : await windowAt(fact, made.started_at);
   const found = window === undefined ? [] : [judge(made, await logOf(fact, made), window)];
   await keepVerdicts(fact, about, [SHOP_CLIMATE], found);
+};
+
+const windowAt = async (fact: Fact, at: Date): Promise<ShopWindow | undefined> => {
+  const { shopWindow } = await plantRulesAt(fact.tx, fact.author.plantId, at);
+  return shopWindow === null ? undefined : SHOP_WINDOWS[shopWindow as keyof typeof SHOP_WINDOWS];
 };
 
 const logOf = async (fact: Fact, { area, started_at, ended_at }: Made): Promise<readonly ClimatePoint[]> => {

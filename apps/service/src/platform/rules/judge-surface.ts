@@ -21,20 +21,27 @@ export const judgeSurface = async (fact: Fact, layer: string): Promise<void> => 
   await judgeAlone(fact, SURFACE, layer);
   const [made] = await fact.tx.query<Made[]>(MADE, [layer]);
   if (!made) return;
-  const rules = await plantRulesAt(fact.tx, fact.author.plantId, made.started_at);
   const about = { aboutKind: 'layer', aboutId: layer, partId: made.part_id };
-  await keepVerdicts(fact, about, [SURFACE], judge(made.climate_entered ?? {}, rules));
+  await keepVerdicts(fact, about, [SURFACE], await judgeClimate(fact, made));
 };
 
 const celsius = ({ value, unit }: NonNullable<Climate['airTemperature']>): number =>
   unit === 'C' ? value : fromSi(toSi(value, unit), 'C');
 
 /** Nothing is said while one of the three is not measured: most layers go on a layer, not on the mold. */
-const judge = (
-  { airTemperature: air, moldTemperature: mold, relativeHumidity: humidity }: Climate,
-  { marginRule }: PlantRules,
-): readonly Found[] => {
+const judgeClimate = async (fact: Fact, { climate_entered: climate, started_at }: Made): Promise<readonly Found[]> => {
+  const { airTemperature: air, moldTemperature: mold, relativeHumidity: humidity } = climate ?? {};
   if (!air || !mold || !humidity) return [];
+  return judge({ air, mold, humidity }, await plantRulesAt(fact.tx, fact.author.plantId, started_at));
+};
+
+interface Measured {
+  readonly air: NonNullable<Climate['airTemperature']>;
+  readonly mold: NonNullable<Climate['moldTemperature']>;
+  readonly humidity: NonNullable<Climate['relativeHumidity']>;
+}
+
+const judge = ({ air, mold, humidity }: Measured, { marginRule }: PlantRules): readonly Found[] => {
   const measured = { airC: celsius(air), humidityPercent: humidity.value, surfaceC: celsius(mold) };
   const { verdict, dewPointC, marginC, source, note } = judgeSurfaceMargin(measured, marginRule);
   const asked = marginRule.replace(' ', ' °');

@@ -76,15 +76,15 @@ const minutesOf = ({ makerData: { layUpWindow: window } }: MaterialIn): LayUpWin
 /**
  * Judges how each layer of a part bonds to those before it: too early, within the window, or after it, when it is glued
  * to a cured layer: a secondary bond, whose surface is prepared first, and that is recorded.
+ *
+ * @param changed roots of the layers that changed: they and those that go on them are judged; all, when it is left out
  */
-export const judgeLayUp = async (fact: Fact, partId: string): Promise<void> => {
+export const judgeLayUp = async (fact: Fact, partId: string, changed?: ReadonlySet<string>): Promise<void> => {
   await judgeAlone(fact, LAY_UP, partId);
   const layers = await fact.tx.query<Made[]>(MADE, [partId]);
-  const windows = await windowsOfMade(fact.tx, layers);
-  for (const layer of layers) {
-    const before = layers.filter(
-      ({ code, startedAt }) => layer.predecessors.includes(code) && startedAt <= layer.startedAt,
-    );
+  const judged = touchedBy(changed, layers).map((layer) => ({ layer, before: beforeOf(layer, layers) }));
+  const windows = await windowsOfMade(fact.tx, [...new Set(judged.flatMap(({ before }) => before))]);
+  for (const { layer, before } of judged) {
     const bonds = before.flatMap((under) => {
       const window = windows.get(under.root);
       return window ? [bond(layer, under, window)] : [];
@@ -93,6 +93,17 @@ export const judgeLayUp = async (fact: Fact, partId: string): Promise<void> => {
     const about = { aboutKind: 'layer', aboutId: layer.root, partId };
     await keepVerdicts(fact, about, [LAY_UP], worst ? [worst] : []);
   }
+};
+
+const beforeOf = (layer: Made, layers: readonly Made[]): readonly Made[] =>
+  layers.filter(({ code, startedAt }) => layer.predecessors.includes(code) && startedAt <= layer.startedAt);
+
+const touchedBy = (changed: ReadonlySet<string> | undefined, layers: readonly Made[]): readonly Made[] => {
+  if (changed === undefined) return layers;
+  const codes = layers.filter(({ root }) => changed.has(root)).map(({ code }) => code);
+  return layers.filter(
+    ({ root, predecessors }) => changed.has(root) || codes.some((code) => predecessors.includes(code)),
+  );
 };
 
 const minutesAfter = (from: Date, at: number): number => Math.round((at - from.getTime()) / 6_000) / 10;

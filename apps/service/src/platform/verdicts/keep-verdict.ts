@@ -41,7 +41,8 @@ export const keepVerdicts = async (
   found: readonly Found[],
   following: readonly string[] = [],
 ): Promise<void> => {
-  const kept = await fact.tx.query<Kept[]>(KEPT, [about.aboutId, topics]);
+  const isNew = fact.rows.some(({ id }) => id === about.aboutId);
+  const kept = isNew ? [] : await fact.tx.query<Kept[]>(KEPT, [about.aboutId, topics]);
   for (const topic of topics) {
     const before = kept.find((each) => each.topic === topic);
     const after = found.find((each) => each.topic === topic);
@@ -53,7 +54,7 @@ export const keepVerdicts = async (
     await fact.insert(VerdictEntity, { id, root: before?.root ?? id, ...about, ...values });
   }
   const broken = found.flatMap(({ breaks, detail }) => (breaks === undefined ? [] : [{ rule: breaks, detail }]));
-  if (following.length > 0) await withdrawOthers(fact, about, following, broken);
+  if (following.length > 0 && !isNew) await withdrawOthers(fact, about, following, broken);
   await openNewlyBrokenAbout(fact, broken, about);
 };
 
