@@ -1,3 +1,4 @@
+import { isBelow } from './numbers.js';
 import { dimensionOf, toSi, type UnitCode } from './units.js';
 
 /** What a value must lie between, both ends included; an end left out does not limit. */
@@ -26,9 +27,6 @@ export interface Verdict {
   readonly crossesLimit: boolean;
   readonly note?: string;
 }
-
-/** Relative difference under which values in two units count as equal: far above conversion error, far below any gauge. */
-const CONVERSION_TOLERANCE = 1e-12;
 
 /**
  * Judges one spot on its recorded value, never rounded, limits included.
@@ -68,10 +66,9 @@ const whyNot = ({ low, high, unit }: Spot, limits: Limits): string | undefined =
 
 const onOneScale = ({ low, high = low, unit }: Spot, limits: Limits) => {
   const same = unit === limits.unit;
-  const tolerance = same ? 0 : CONVERSION_TOLERANCE;
   const scale = (x: number, from: UnitCode): number => (same ? x : toSi(x, from));
   return {
-    below: (a: number, b: number): boolean => a < b && b - a > tolerance * Math.max(Math.abs(a), Math.abs(b)),
+    below: (a: number, b: number): boolean => (same ? a < b : isBelow(a, b)),
     low: scale(low, unit),
     high: scale(high, unit),
     min: limits.min === undefined ? -Infinity : scale(limits.min, limits.unit),

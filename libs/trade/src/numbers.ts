@@ -33,3 +33,10 @@ export const requireBetween = (name: string, value: number, above: number, below
     throw new NumberInvalid(name, value, `more than ${above} and less than ${below}`);
   return value;
 };
+
+/** Relative difference under which two numbers count as equal: far above the noise of arithmetic, far below any gauge. */
+export const NOISE = 1e-12;
+
+/** Whether a number is below another by more than the noise of arithmetic: what is worked out to a limit has met it. */
+export const isBelow = (a: number, b: number): boolean =>
+  a < b && !(b - a <= NOISE * Math.max(Math.abs(a), Math.abs(b)));

@@ -1,4 +1,4 @@
-import { NumberInvalid, requireFinite, requirePositive } from '../numbers.js';
+import { isBelow, NumberInvalid, requireFinite, requirePositive } from '../numbers.js';
 
 /** Between which per cent by mass a material is catalysed; of its data sheet. */
 export interface CatalystWindow {
@@ -25,8 +25,8 @@ export const judgeCatalyst = (percentByMass: number, window: CatalystWindow): Ca
   const { minPercent, maxPercent, source } = window;
   const known = [percentByMass, minPercent, maxPercent].every(Number.isFinite) && minPercent <= maxPercent;
   if (!known || percentByMass < 0) return { verdict: 'cannot be judged', percentByMass, source };
-  if (percentByMass < minPercent) return { verdict: 'too little', percentByMass, source };
-  return { verdict: percentByMass > maxPercent ? 'too much' : 'inside', percentByMass, source };
+  if (isBelow(percentByMass, minPercent)) return { verdict: 'too little', percentByMass, source };
+  return { verdict: isBelow(maxPercent, percentByMass) ? 'too much' : 'inside', percentByMass, source };
 };
 
 /** Per cent by mass that a data sheet names at a temperature. */

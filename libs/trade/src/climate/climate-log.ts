@@ -1,4 +1,4 @@
-import { requirePositive } from '../numbers.js';
+import { requireFinite, requirePositive } from '../numbers.js';
 import { ClimateInvalid, whyNoDewPoint } from './dew-point.js';
 
 /** One reading of the climate log of an area. */
@@ -42,6 +42,7 @@ export const largestDailySpreadC = (log: readonly ClimatePoint[]): number => {
 
 /** Hours for which every reading up to an instant (ms) had been at least so warm, counted from the first of them. */
 export const hoursAtLeast = (log: readonly ClimatePoint[], atLeastC: number, until: number): number => {
+  requireFinite('temperature', atLeastC);
   const before = requireClimateLog(log).filter(({ at }) => at <= until);
   const cold = before.findLastIndex(({ airC }) => airC < atLeastC);
   const first = before[cold + 1];
@@ -53,9 +54,10 @@ export const hoursAtLeast = (log: readonly ClimatePoint[], atLeastC: number, unt
  * what was not read is not counted as warm.
  */
 export const longestHoursAtLeast = (log: readonly ClimatePoint[], atLeastC: number, gapHours: number): number => {
+  const gapMs = requirePositive('gap', gapHours) * HOUR_MS;
   let [longest, since, before] = [0, Number.NaN, Number.NaN];
   for (const { at, airC } of requireClimateLog(log)) {
-    const goesOn = at - before <= requirePositive('gap', gapHours) * HOUR_MS;
+    const goesOn = at - before <= gapMs;
     if (airC < atLeastC) since = Number.NaN;
     else if (Number.isNaN(since) || !goesOn) since = at;
     if (airC >= atLeastC) longest = Math.max(longest, at - since);

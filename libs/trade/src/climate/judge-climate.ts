@@ -1,4 +1,5 @@
-import { hoursAtLeast, spreadC, type ClimatePoint } from './climate-log.js';
+import { isBelow } from '../numbers.js';
+import { hoursAtLeast, requireClimateLog, spreadC, type ClimatePoint } from './climate-log.js';
 import type { ShopWindow } from './shop-window.js';
 
 /** One thing about the climate that was out, and by what. */
@@ -21,10 +22,10 @@ const HOUR_MS = 3_600_000;
  * Judges the climate log of an area over the time of some work, by a window.
  *
  * Each point within the work is judged by itself. What the log cannot tell (no point within the work, or no log before
- * it) is said, not passed over. Points may come in any order.
+ * it) is said, not passed over. Points may come in any order. Throws ClimateInvalid on a log that is none.
  */
 export const judgeClimate = (log: readonly ClimatePoint[], work: Work, window: ShopWindow): readonly ClimateFault[] => {
-  const during = log.filter(({ at }) => at >= work.startedAt && at <= work.endedAt);
+  const during = requireClimateLog(log).filter(({ at }) => at >= work.startedAt && at <= work.endedAt);
   if (during.length === 0)
     return [{ rule: 'no reading', detail: 'The climate log has no reading while the work was done.' }];
   return [
@@ -50,19 +51,19 @@ const pointFaults = ({ airC, humidityPercent }: ClimatePoint, sprayed: boolean, 
 const beforeFaults = (log: readonly ClimatePoint[], { startedAt }: Work, window: ShopWindow): ClimateFault[] => {
   if (window.hoursBefore === null || window.minC === null) return [];
   const hours = hoursAtLeast(log, window.minC, startedAt);
-  if (hours >= window.hoursBefore) return [];
-  const detail = `${window.minC} C had been kept for ${hours.toFixed(1)} h before the work; ${window.hoursBefore} h are asked.`;
+  if (!isBelow(hours, window.hoursBefore)) return [];
+  const detail = `${window.minC} C had been kept for ${(Math.floor(hours * 10) / 10).toFixed(1)} h before the work; ${window.hoursBefore} h are asked.`;
   return [{ rule: 'warmed too late', detail }];
 };
 
 const driftFaults = (log: readonly ClimatePoint[], work: Work, window: ShopWindow): ClimateFault[] => {
   if (window.driftC === null) return [];
   const spread = spreadC(log.filter(({ at }) => at >= work.startedAt - 24 * HOUR_MS && at <= work.endedAt));
-  if (spread <= 2 * window.driftC) return [];
+  if (!isBelow(2 * window.driftC, spread)) return [];
   return [
     {
       rule: 'drift',
-      detail: `${spread.toFixed(1)} C between the coldest and warmest of 24 h; ${2 * window.driftC} C are allowed.`,
+      detail: `${(Math.ceil(spread * 10) / 10).toFixed(1)} C between the coldest and warmest of 24 h; ${2 * window.driftC} C are allowed.`,
     },
   ];
 };

@@ -1,3 +1,4 @@
+import { isBelow } from '../numbers.js';
 import { dewPointC, whyNoDewPoint } from './dew-point.js';
 
 /**
@@ -39,5 +40,5 @@ export const judgeSurfaceMargin = (
     return { verdict: 'cannot be judged', dewPointC: null, marginC: null, rule, source, note: why };
   const point = dewPointC(airC, humidityPercent);
   const marginC = surfaceC - point;
-  return { verdict: marginC >= wanted ? 'enough' : 'too small', dewPointC: point, marginC, rule, source };
+  return { verdict: isBelow(marginC, wanted) ? 'too small' : 'enough', dewPointC: point, marginC, rule, source };
 };

@@ -1,4 +1,4 @@
-import { NumberInvalid, requireNotNegative, requirePositive } from '../numbers.js';
+import { isBelow, NumberInvalid, requireNotNegative, requirePositive } from '../numbers.js';
 
 /** Kilograms of a liquid that a wet film takes, without losses: area (m2) x film (um) x density (kg/L). */
 export const filmKg = (areaM2: number, filmUm: number, densityKgPerL: number): number =>
@@ -55,8 +55,8 @@ export const judgeFilmFit = ({ areaM2, filmUm, densityKgPerL, usedKg, lossAllowa
 const GAUGE_REACH = 0.1;
 
 const verdictOf = (expectedKg: number, usedKg: number, lossAllowance: number): FilmFit['verdict'] => {
-  if (expectedKg > usedKg * (1 + GAUGE_REACH)) return 'less used than the film holds';
-  if (expectedKg < usedKg * (1 - lossAllowance) * (1 - GAUGE_REACH)) return 'more used than the film holds';
+  if (isBelow(usedKg * (1 + GAUGE_REACH), expectedKg)) return 'less used than the film holds';
+  if (isBelow(expectedKg, usedKg * (1 - lossAllowance) * (1 - GAUGE_REACH))) return 'more used than the film holds';
   return 'fits';
 };
 

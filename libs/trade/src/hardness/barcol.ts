@@ -1,3 +1,5 @@
+import { isBelow } from '../numbers.js';
+
 /** What makes a set of Barcol readings acceptable; of the material or the plant. */
 export interface BarcolRule {
   /** The resin maker's minimum for the cured resin. */
@@ -62,7 +64,7 @@ export const judgeBarcol = (readings: BarcolReadings, rule: BarcolRule): BarcolV
   const trimmed = [...values].sort((a, b) => a - b).slice(1, -1);
   const trimmedMean = meanOf(trimmed);
   return {
-    verdict: trimmedMean >= limit ? 'hard enough' : 'too soft',
+    verdict: isBelow(trimmedMean, limit) ? 'too soft' : 'hard enough',
     mean: meanOf(values),
     trimmedMean,
     counted: trimmed.length,

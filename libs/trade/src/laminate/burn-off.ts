@@ -18,13 +18,18 @@ export type BurnOffMethod = 'A' | 'B';
  */
 export const glassPercent = (masses: BurnOff, method: BurnOffMethod, glassG?: number): number => {
   const specimen = requirePositive('specimen', masses.withSpecimenG - requirePositive('crucible', masses.crucibleG));
-  const glass = method === 'A' ? masses.withResidueG - masses.crucibleG : (glassG ?? NaN);
-  return percentOf(requireFinite('glass', glass), specimen);
+  const residue = requireFinite('residue', masses.withResidueG - masses.crucibleG);
+  const glass = requireFinite('glass', method === 'A' ? residue : (glassG ?? NaN));
+  if (glass > residue) throw new NumberInvalid('glass', glass, `at most the residue, ${residue} g`);
+  return percentOf(glass, specimen);
 };
 
 /** Ignition loss, per cent: what burned of the specimen (ASTM D2584, 565 C; formula from memory). */
 export const ignitionLossPercent = ({ crucibleG, withSpecimenG, withResidueG }: BurnOff): number =>
-  percentOf(withSpecimenG - withResidueG, requirePositive('specimen', withSpecimenG - crucibleG));
+  percentOf(
+    withSpecimenG - withResidueG,
+    requirePositive('specimen', withSpecimenG - requirePositive('crucible', crucibleG)),
+  );
 
 const percentOf = (part: number, whole: number): number => {
   if (!(part >= 0 && part <= whole)) throw new NumberInvalid('residue', part, `between 0 and the specimen, ${whole} g`);

@@ -1,3 +1,5 @@
+import { isBelow } from '../numbers.js';
+
 /** How the thickness of a zone stands to what its schedule gives. */
 export interface ThicknessVerdict {
   readonly verdict: 'inside' | 'thin' | 'thick' | 'cannot be judged';
@@ -22,10 +24,10 @@ export const judgeThickness = (points: readonly number[], expectedMm: number, to
   if (points.length === 0 || !sound || !Number.isFinite(expectedMm) || !Number.isFinite(tolerance))
     return { verdict: 'cannot be judged', meanMm: null, points: points.length, thinPoints: [], warnings: [] };
   const meanMm = points.reduce((sum, mm) => sum + mm, 0) / points.length;
-  const thinPoints = points.flatMap((mm, i) => (mm < expectedMm * (1 - tolerance) ? [i] : []));
+  const thinPoints = points.flatMap((mm, i) => (isBelow(mm, expectedMm * (1 - tolerance)) ? [i] : []));
   const warnings =
     points.length < THICKNESS_POINTS ? [`${points.length} points; at least ${THICKNESS_POINTS} are asked.`] : [];
-  const thick = meanMm > expectedMm * (1 + tolerance);
+  const thick = isBelow(expectedMm * (1 + tolerance), meanMm);
   const verdict = thinPoints.length > 0 ? 'thin' : thick ? 'thick' : 'inside';
   return { verdict, meanMm, points: points.length, thinPoints, warnings };
 };

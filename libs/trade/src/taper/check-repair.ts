@@ -1,3 +1,4 @@
+import { isBelow } from '../numbers.js';
 import { LEAST_TAPER_RATIO, taperRatio } from './taper.js';
 
 /** A structural repair as planned or done. Lengths mm. */
@@ -42,9 +43,9 @@ export const checkRepair = (
     return [{ rule: 'deeper than the laminate', detail: `${damageDepthMm} mm deep in ${originalMm} mm.` }];
   const findings: RepairFinding[] = [];
   const ratio = taperRatio(taperMm, sides === 'both' ? damageDepthMm / 2 : damageDepthMm);
-  if (ratio < leastRatio)
+  if (isBelow(ratio, leastRatio))
     findings.push({ rule: 'taper too short', detail: `${ratio.toFixed(2)}:1 where ${leastRatio}:1 is asked.` });
-  if (Math.abs(patchMm / damageDepthMm - 1) > THICKNESS_TOLERANCE)
+  if (isBelow(THICKNESS_TOLERANCE, Math.abs(patchMm / damageDepthMm - 1)))
     findings.push({ rule: 'thickness differs', detail: `A patch of ${patchMm} mm replaces ${damageDepthMm} mm.` });
   return findings;
 };

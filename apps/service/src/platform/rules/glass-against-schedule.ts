@@ -1,4 +1,4 @@
-import { glassAgainstSchedule, stackOf } from '@hull-record/trade';
+import { glassAgainstSchedule, isBelow, stackOf } from '@hull-record/trade';
 import { pliesOf } from '../layers/demand.js';
 import type { Found } from '../verdicts/keep-verdict.js';
 import type { LayerMade } from './layer-made.js';
@@ -36,7 +36,7 @@ export const judgeGlass = (
     rule: `Glass used within ${(laminate.tolerance * 100).toFixed(0)} % of the areal mass of the plies over the area.`,
     source: `Schedule ${schedule}, layer ${name}.`,
   };
-  return Math.abs(over) <= laminate.tolerance
+  return !isBelow(laminate.tolerance, Math.abs(over))
     ? { ...found, verdict: 'inside' }
     : { ...found, verdict: 'outside', breaks: 'glass-outside-schedule' };
 };
