@@ -51,7 +51,7 @@ export const IdentificationReceipt = receipt(
 );
 export type IdentificationReceipt = z.output<typeof IdentificationReceipt>;
 
-const Inputs = z.array(Taken).min(1).max(200).describe('what it is made of');
+const Inputs = z.array(Taken).min(1).max(200).describe('what it is made of, in the order in which it went in');
 
 /** A bucket: what was mixed, of which lots. */
 export const MakeMix = Envelope.extend({ code: NewCode, inputs: Inputs }).meta({ id: 'MakeMix' });

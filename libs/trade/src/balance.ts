@@ -67,7 +67,7 @@ export const balanceOf = (
   const differenceKg = sum('counted');
   return {
     receivedKg: received.kg,
-    ...{ usedKg: -sum('used'), putIntoKg: -sum('put into'), lostKg: -sum('lost'), differenceKg, leftKg },
+    ...{ usedKg: 0 - sum('used'), putIntoKg: 0 - sum('put into'), lostKg: 0 - sum('lost'), differenceKg, leftKg },
     basis: weakestBasis([
       received.basis,
       ...events.flatMap((event) => (event.kind === 'counted' ? [] : [event.basis])),

@@ -105,6 +105,9 @@ export const AIR_AND_CURE = {
     'mixing',
     'whether catalyst and promoter would meet without resin, and whether promoter comes first',
     { roles: z.array(z.enum(trade.MATERIAL_ROLES)) },
-    ({ roles }) => ({ stop: trade.meetsWithoutResin(roles), promoterComesFirst: trade.promoterComesFirst(roles) }),
+    ({ roles }) => ({
+      stop: trade.meetsWithoutResin(roles.map((role) => [role])),
+      promoterComesFirst: trade.promoterComesFirst(roles),
+    }),
   ),
 } as const;

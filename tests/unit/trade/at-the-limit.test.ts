@@ -2,11 +2,14 @@ import { describe, expect, it } from '@jest/globals';
 import {
   catalystDose,
   catalystPercentByMass,
+  checkRepair,
+  daysAfter,
   glassPercent,
   hoursAtLeast,
   ignitionLossPercent,
   isBelow,
   isSurfaceDamage,
+  judgeBarcol,
   judgeCatalyst,
   judgeClimate,
   judgeFilmFit,
@@ -15,6 +18,8 @@ import {
   judgeThickness,
   longestHoursAtLeast,
   SHOP_WINDOWS,
+  surveyDoubts,
+  yearsAfter,
 } from '@hull-record/trade';
 
 const HOUR = 3_600_000;
@@ -87,6 +92,37 @@ describe('a number that is worked out to be its limit', () => {
     const flaw = { kind: 'foreign-inclusion', size: 0.5, unit: 'mm' } as const;
     expect(judgeFlaw({ ...flaw, count: { found: 7, areaMm2: 7 * 92_903.04 } }, 'II').verdict).toBe('accepted');
     expect(judgeFlaw({ ...flaw, count: { found: 8, areaMm2: 7 * 92_903.04 } }, 'II').verdict).toBe('rejected');
+  });
+});
+
+describe('repair and hardness at their limits', () => {
+  it('a taper of 26.4 mm in 2.2 mm is 12:1, and a patch of 11 mm is within 10 % of 10 mm', () => {
+    expect(checkRepair({ originalMm: 2.2, damageDepthMm: 2.2, taperMm: 26.4, patchMm: 2.2 })).toEqual([]);
+    expect(checkRepair({ originalMm: 10, damageDepthMm: 10, taperMm: 120, patchMm: 11 })).toEqual([]);
+  });
+
+  it('a trimmed mean of 37.8 is 90 % of 42', () => {
+    const values = [0, 37, 37, ...Array<number>(8).fill(38), 100];
+    expect(judgeBarcol({ values, side: 'laminate' }, { minimum: 42, fraction: 0.9, source: '' }).verdict).toBe(
+      'hard enough',
+    );
+  });
+
+  it('a boat of 35 ft is a large one: 50 readings are asked', () => {
+    expect(surveyDoubts({ hoursAshore: 48, readings: 49, lengthM: 10.668 })).toHaveLength(1);
+  });
+});
+
+describe('days at the ends of the calendar', () => {
+  it('are counted in the first century as in any other', () => {
+    expect(yearsAfter('0050-01-01', 1)).toBe('0051-01-01');
+    expect(daysAfter('0001-01-01', -1)).toBe('0000-12-31');
+  });
+
+  it('beyond the year 9999 are refused', () => {
+    expect(() => daysAfter('9999-12-31', 1)).toThrow('in the years 0 to 9999');
+    expect(() => daysAfter('2026-01-01', 1e9)).toThrow('in the years 0 to 9999');
+    expect(() => yearsAfter('2026-01-01', 8_000)).toThrow('in the years 0 to 9999');
   });
 });
 

@@ -10,9 +10,10 @@ import type { ResolvedTaken } from '../platform/lots/resolved-taken.js';
  */
 export const openUnsafeMix = async (fact: Fact, inputs: readonly ResolvedTaken[]): Promise<void> => {
   const graph = await loadUpstream(fact.tx, [...new Set(inputs.map(({ lot }) => lot.id))]);
-  const roles = inputs.flatMap(({ lot }) => resolveComposition(lot.id, graph).map(({ role }) => role as MaterialRole));
-  if (!promoterComesFirst(roles)) fact.warn('Promoter is stirred into the resin first, and catalyst goes in last.');
-  if (!meetsWithoutResin(roles)) return;
+  const added = inputs.map(({ lot }) => resolveComposition(lot.id, graph).map(({ role }) => role as MaterialRole));
+  if (!promoterComesFirst(added.flat()))
+    fact.warn('Promoter is stirred into the resin first, and catalyst goes in last.');
+  if (!meetsWithoutResin(added)) return;
   const detail = `Catalyst and promoter came together without resin. ${NEVER_MIX}`;
   await fact.open({ rule: 'catalyst-meets-promoter', detail, aboutKind: 'lot', aboutId: fact.id, partId: null });
 };

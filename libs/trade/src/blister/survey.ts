@@ -13,7 +13,7 @@ export interface WetnessSurvey {
 const HOURS_ASHORE = 24;
 
 /** Readings that a boat of 35 ft and more has at least: 50 to 100 on 35 to 40 ft (same, as quoted). */
-const READINGS_OF_A_LARGE_BOAT = { fromM: 35 * 0.3048, atLeast: 50 } as const;
+const READINGS_OF_A_LARGE_BOAT = { fromM: 10.668, atLeast: 50 } as const;
 
 /**
  * What speaks against a survey: too early ashore, or fewer readings than practice asks (about one a square metre).

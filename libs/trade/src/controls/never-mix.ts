@@ -11,10 +11,19 @@ const CARRIERS: readonly MaterialRole[] = ['resin', 'gel coat', 'putty', 'bondin
  * Makers' data sheets and common practice: promoter goes into the resin first, catalyst last, never the two together,
  * since a peroxide and a metal promoter react violently.
  *
- * @param roles what goes into the mix, in the order it goes in; what resin there is counts from where it stands
+ * @param added what goes in, in its order, each with the roles that are in it; resin that comes after both have met keeps
+ *   nothing apart
  */
-export const meetsWithoutResin = (roles: readonly MaterialRole[]): boolean =>
-  roles.includes('catalyst') && roles.includes('promoter') && !roles.some((role) => CARRIERS.includes(role));
+export const meetsWithoutResin = (added: readonly (readonly MaterialRole[])[]): boolean => {
+  let [catalyst, promoter, resin] = [false, false, false];
+  for (const roles of added) {
+    resin ||= roles.some((role) => CARRIERS.includes(role));
+    catalyst ||= roles.includes('catalyst');
+    promoter ||= roles.includes('promoter');
+    if (catalyst && promoter && !resin) return true;
+  }
+  return false;
+};
 
 /** Whether the promoter goes in before the catalyst: it is stirred into the resin first, and catalyst comes last. */
 export const promoterComesFirst = (roles: readonly MaterialRole[]): boolean => {
