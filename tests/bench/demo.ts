@@ -4,6 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createApp } from '../../apps/service/src/create-app.js';
 import { ACTS } from '../../apps/service/src/demo/acts.js';
+import { inLanes } from '../../apps/service/src/demo/lanes.js';
+import { touchesOf } from '../../apps/service/src/demo/touches-of.js';
 import { planDemo } from '../../apps/service/src/demo/plan/plan.js';
 import { serviceDataSource } from '../../apps/service/src/platform/database/data-source.js';
 import { migrate } from '../../apps/service/src/platform/database/migrate.js';
@@ -26,13 +28,15 @@ try {
   const steps = planDemo();
   const from = performance.now();
   const spent = new Map<string, { ms: number; times: number }>();
-  for (const step of steps) {
+  await inLanes(steps, touchesOf, async (step) => {
     const begun = performance.now();
-    await ACTS[step.act]((useCase) => app.get(useCase, { strict: false }), step);
+    await ACTS[step.act]((useCase) => app.get(useCase, { strict: false }), step).catch((error: unknown) => {
+      throw new Error(step.name, { cause: error });
+    });
     const of = spent.get(step.act) ?? { ms: 0, times: 0 };
     spent.set(step.act, { ms: of.ms + performance.now() - begun, times: of.times + 1 });
-  }
-  const whole = performance.now() - from;
+  });
+  const whole = performance.now() - from; // of several at once: what single acts took adds up to more
   console.log(
     `planned in ${((from - planned) / 1000).toFixed(1)} s, ${steps.length} acts in ${(whole / 1000).toFixed(1)} s`,
   );

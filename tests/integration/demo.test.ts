@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { setTimeout as wait } from 'node:timers/promises';
 import type { HullLots, HullPage, HullView, ReachedHull } from '@hull-record/contracts';
 import { DemoPlant } from '../../apps/service/src/demo/demo-plant.js';
-import { BAD_LOT, planDemo } from '../../apps/service/src/demo/plan/plan.js';
+import { BAD_LOT, INNOCENT_LOT, planDemo } from '../../apps/service/src/demo/plan/plan.js';
 import { DemoProgress } from '../../apps/service/src/platform/demo-progress.js';
 import { searchHulls } from '../support/compare-search.js';
 import { countFacts } from '../support/count-facts.js';
@@ -22,13 +22,19 @@ beforeAll(async () => {
   shop = new Shop(service);
   const demo = service.get(DemoPlant);
   const begun = demo.load(() => {});
-  while (service.get(DemoProgress).now.done < 200) await wait(5);
+  while (service.get(DemoProgress).now.done < 400) await wait(5);
   demo.stop();
   await begun;
   recordedAtStop = (await recordedIds()).length;
   await demo.load((line) => said.push(line));
-}, 240_000);
+}, 400_000);
 afterAll(() => service.close());
+
+/** Portions below it are left out of compositions: a share is right to this, and a hull's sum to some of it. */
+const FLOOR = 1e-9;
+
+/** What places hold of which the lot is less than the floor of 1e-9: some of 100 kg each are left out of a hull's sum. */
+const BELOW_THE_FLOOR_KG = 2e-7;
 
 const recordedIds = async (): Promise<string[]> =>
   (await service.asOwner<{ id: string }>("select id from fact.journal where kind <> 'plant opened'")).map(
@@ -36,7 +42,7 @@ const recordedIds = async (): Promise<string[]> =>
   );
 
 const hulls = async (): Promise<HullPage['items']> =>
-  ((await shop.get('/api/hulls?limit=100')).body as unknown as HullPage).items;
+  ((await shop.get('/api/hulls?limit=500')).body as unknown as HullPage).items;
 
 const hull = async (number: string): Promise<HullView> =>
   (await shop.get(`/api/hulls/${number}`)).body as unknown as HullView;
@@ -46,7 +52,7 @@ const obstacles = async (): Promise<readonly (HullView['release'] & { readonly n
 
 describe('the demo plant', () => {
   it('was stopped after some facts, went on where it was, and holds exactly the facts of its plan', async () => {
-    expect(recordedAtStop).toBeGreaterThanOrEqual(200);
+    expect(recordedAtStop).toBeGreaterThanOrEqual(400);
     expect(recordedAtStop).toBeLessThan(steps.length / 2);
     expect(new Set(await recordedIds())).toEqual(new Set(steps.map(({ body }) => body.id)));
     expect(service.get(DemoProgress).now).toEqual({ state: 'loaded', done: steps.length, total: steps.length });
@@ -62,10 +68,10 @@ describe('the demo plant', () => {
     expect(service.get(DemoProgress).now.state).toBe('loaded');
   });
 
-  it('has two models, thirty hulls, and a tank that was filled over its heels', async () => {
+  it('has three models, a hundred and twenty hulls, and a tank that was filled over its heels', async () => {
     const built = await hulls();
-    expect(built).toHaveLength(30);
-    expect(new Set(built.map(({ model }) => model))).toEqual(new Set(['TS86', 'TS62']));
+    expect(built).toHaveLength(120);
+    expect(new Set(built.map(({ model }) => model))).toEqual(new Set(['TS86', 'TS62', 'TS74']));
     const [fills] = await service.asOwner<{ fills: number; over_heel: number }>(`
       select count(*)::int as fills, count(*) filter (where exists (
         select from fact.lot_input i join fact.lot h on h.root = i.input_id
@@ -75,7 +81,7 @@ describe('the demo plant', () => {
     expect(fills?.over_heel).toBe((fills?.fills ?? 0) - 1);
   });
 
-  it.each([BAD_LOT, 'VE-04', 'VE-05', 'PE-02', 'CAT-M-02', 'MAT-300-02', 'PST-D-01'])(
+  it.each([BAD_LOT, 'VE-14', 'PE-02', 'CAT-M-02', 'GEL-W-04', 'MAT-300-02', 'PST-D-01'])(
     'answers for lot %s as a walk over the bare facts does',
     async (code) => {
       const facts = await readFacts((sql) => service.asOwner(sql));
@@ -83,7 +89,7 @@ describe('the demo plant', () => {
       const numbers = new Map((await hulls()).map(({ id, number }) => [id, number]));
       const walked = walkHullsWith(lot?.id ?? '', facts, { floor: 1e-9 }).filter(({ trace }) => !trace);
       const found = new Map(
-        (await searchHulls(shop, code)).flatMap((each) => (each.hull ? [[each.hull, each]] : [])) as [
+        (await searchHulls(shop, code)).flatMap((each) => (each.hull && !each.possibly ? [[each.hull, each]] : [])) as [
           string,
           ReachedHull,
         ][],
@@ -91,8 +97,10 @@ describe('the demo plant', () => {
       expect([...found.keys()].sort()).toEqual(walked.map((each) => numbers.get(each.hull)).sort());
       for (const each of walked) {
         const answer = found.get(numbers.get(each.hull) ?? '');
-        expect(relative(answer?.kg, toNumber(each.kg))).toBeLessThanOrEqual(1e-9);
-        expect(relative(answer?.largestLayerShare, toNumber(each.placeShare))).toBeLessThanOrEqual(1e-9);
+        const apart = Math.abs((answer?.kg ?? 0) - toNumber(each.kg));
+        expect(apart).toBeLessThanOrEqual(1e-9 * toNumber(each.kg) + BELOW_THE_FLOOR_KG);
+        const shares = Math.abs((answer?.largestLayerShare ?? 0) - toNumber(each.placeShare));
+        expect(shares).toBeLessThanOrEqual(1e-9 * toNumber(each.placeShare) + FLOOR);
       }
       expect(walked.length).toBeGreaterThan(0);
     },
@@ -107,27 +115,38 @@ describe('the demo plant', () => {
     expect(shares.filter((share) => share < 0.01).length).toBeGreaterThanOrEqual(10);
   });
 
-  it('had three delivered hulls come back with blisters over a skin coat that holds the bad lot', async () => {
+  it('had seven delivered hulls come back with blisters, six of them over a skin coat that holds the bad lot', async () => {
     const blistered = (await obstacles()).filter(
-      ({ releasedAt, inTheWay }) => releasedAt !== null && inTheWay.length > 0,
+      ({ releasedAt, inTheWay }) => releasedAt !== null && inTheWay.some(({ rule }) => rule === 'defect-open'),
     );
-    expect(blistered.map(({ inTheWay }) => inTheWay.map(({ rule, layer }) => `${rule} ${layer}`))).toEqual(
-      blistered.map(() => ['defect-open H2']),
-    );
-    expect(blistered).toHaveLength(3);
-    for (const { number } of blistered) {
+    expect(blistered).toHaveLength(7);
+    const shares: number[] = [];
+    for (const { number, inTheWay } of blistered) {
+      expect(inTheWay.map(({ rule, layer }) => `${rule} ${layer}`)).toEqual(['defect-open H2']);
       const { lots } = (await shop.get(`/api/hulls/${number}/lots`)).body as unknown as HullLots;
       const skin = lots.find(({ lot }) => lot === BAD_LOT)?.places.find(({ place }) => place === 'H2');
-      expect(skin?.share).toBeGreaterThan(0.3);
+      shares.push(skin?.share ?? 0);
       expect((await hull(number)).life.some(({ what }) => what === 'at dealer')).toBe(true);
     }
+    expect(shares.filter((share) => share > 0.3).length).toBe(4);
+    expect(shares.filter((share) => share > 0.05).length).toBe(6);
+    expect(shares.filter((share) => share < 0.001).length).toBe(1);
   });
 
-  it('released and delivered some twenty hulls with nothing in the way, and says for others what is', async () => {
+  it('has an innocent lot that was used in the same weeks as the bad one, and in others', async () => {
+    const held = async (lot: string): Promise<Set<string | null>> =>
+      new Set((await searchHulls(shop, lot)).filter(({ possibly }) => !possibly).map((each) => each.hull));
+    const [bad, innocent] = [await held(BAD_LOT), await held(INNOCENT_LOT)];
+    const both = [...innocent].filter((number) => bad.has(number));
+    expect(both.length).toBeGreaterThanOrEqual(5);
+    expect(innocent.size).toBeGreaterThan(both.length);
+  });
+
+  it('released and delivered more than a hundred hulls with nothing in the way, and says for others what is', async () => {
     const all = await obstacles();
     expect(
       all.filter(({ releasedAt, inTheWay }) => releasedAt !== null && inTheWay.length === 0).length,
-    ).toBeGreaterThanOrEqual(17);
+    ).toBeGreaterThanOrEqual(98);
     const rules = new Set(
       all.filter(({ releasedAt }) => releasedAt === null).flatMap(({ inTheWay }) => inTheWay.map(({ rule }) => rule)),
     );
@@ -140,6 +159,7 @@ describe('the demo plant', () => {
       'defect-open',
       'nonconformity-open',
       'lot-held',
+      'equipment-suspect',
     ];
     expect([...rules].sort()).toEqual(named.sort());
   });
@@ -153,5 +173,3 @@ describe('the demo plant', () => {
     }
   });
 });
-
-const relative = (found: number | null | undefined, exact: number): number => Math.abs((found ?? 0) - exact) / exact;

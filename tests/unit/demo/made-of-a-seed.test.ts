@@ -36,16 +36,21 @@ describe('numbers made of a text', () => {
 
 describe('working days of the demo plant', () => {
   it.each([
-    [0, '07:30', '2026-05-04T07:30:00.000Z'],
-    [4, '06:05', '2026-05-08T06:05:00.000Z'],
-    [5, '00:00', '2026-05-11T00:00:00.000Z'],
-    [54, '15:30', '2026-07-17T15:30:00.000Z'],
+    [0, '07:30', '2025-01-06T07:30:00.000Z'],
+    [4, '06:05', '2025-01-10T06:05:00.000Z'],
+    [5, '00:00', '2025-01-13T00:00:00.000Z'],
+    [144, '12:00', '2025-07-25T12:00:00.000Z'],
+    [145, '06:00', '2025-08-11T06:00:00.000Z'],
+    [239, '06:00', '2025-12-19T06:00:00.000Z'],
+    [240, '06:00', '2026-01-05T06:00:00.000Z'],
+    [374, '15:30', '2026-07-10T15:30:00.000Z'],
   ])('day %i at %s is %s', (day, time, at) => {
     expect(instant(day, time)).toBe(at);
     expect(workingDayOf(at)).toBe(day);
   });
 
-  it('count a weekend as the Friday before it', () => {
+  it('count a weekend, and a week in which the plant rests, as the Friday before it', () => {
     expect(workingDayOf(later(instant(4, '12:00'), 24 * 60))).toBe(4);
+    expect(workingDayOf(later(instant(144, '12:00'), 24 * 60 * 9))).toBe(144);
   });
 });

@@ -25,12 +25,12 @@ describe('the material of the demo plant', () => {
     onSeeds((steps) => {
       const there = new Set<string>();
       for (const step of steps) {
-        for (const { lot, tank, amount } of takenOf(step)) {
+        for (const { lot, tank, gun, unidentified, amount } of takenOf(step)) {
           expect(Number(amount.quantity)).toBeGreaterThan(0);
-          expect(there).toContain(lot ?? tank);
+          if (unidentified === undefined) expect(there).toContain(lot ?? tank ?? gun);
         }
         if (MADE.includes(step.act)) there.add(String(step.body['code']));
-        if (step.act === 'fillTank') there.add(step.of ?? '');
+        if (step.act === 'fillTank' || step.act === 'hookUpGun') there.add(step.of ?? '');
       }
     });
   });

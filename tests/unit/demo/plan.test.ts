@@ -26,15 +26,15 @@ describe('the plan of the demo plant', () => {
     expect(new Set(steps.map(({ body }) => body.id)).size).toBe(steps.length);
   });
 
-  it('goes forward in time, in working hours, from the first day of the plant to the summer', () => {
+  it('goes forward in time over eighteen months, in working hours but for the night shift', () => {
     const times = steps.map(({ body }) => body.happenedAt);
     expect([...times].sort()).toEqual(times);
-    expect(times[0]).toBe('2026-05-04T06:00:00.000Z');
-    expect((times.at(-1) ?? '') < '2026-08-20').toBe(true);
-    const off = times.filter(
-      (at) => [0, 6].includes(new Date(at).getUTCDay()) || at.slice(11) < '06' || at.slice(11) > '16:30',
-    );
-    expect(off).toEqual([]);
+    expect(times[0]).toBe('2025-01-06T06:00:00.000Z');
+    expect((times.at(-1) ?? '') > '2026-07-01' && (times.at(-1) ?? '') < '2026-08-20').toBe(true);
+    const off = steps.filter(({ body: { happenedAt: at } }) => at.slice(11) < '06' || at.slice(11) > '16:30');
+    const byDay = off.filter(({ name }) => !/H4|defect|-R\d|kit|fill|climate|gun/.test(name));
+    expect(byDay.map(({ name }) => name)).toEqual([]);
+    expect(off.filter(({ name }) => / H4$/.test(name)).length).toBeGreaterThanOrEqual(10);
   });
 
   it('sends only what the contract of each call takes', () => {
@@ -47,18 +47,34 @@ describe('the plan of the demo plant', () => {
     const readings = hins.map(decodeHin);
     expect(readings).toEqual(hins.map(() => expect.objectContaining({ valid: true, mic: 'TRZ', warnings: [] })));
     expect(new Set(hins).size).toBe(hins.length);
-    expect(hins.length).toBeGreaterThanOrEqual(22);
+    expect(hins.length).toBeGreaterThanOrEqual(110);
+  });
+
+  it('receives about forty lots a quarter', () => {
+    const quarter = (at: string): string => `${at.slice(0, 4)} ${Math.floor((Number(at.slice(5, 7)) - 1) / 3)}`;
+    const counts = new Map<string, number>();
+    for (const { body } of acts('receiveLot'))
+      counts.set(quarter(body.happenedAt), (counts.get(quarter(body.happenedAt)) ?? 0) + 1);
+    const whole = [...counts.values()].slice(0, 6);
+    expect(Math.min(...whole)).toBeGreaterThanOrEqual(30);
+    expect(Math.max(...whole)).toBeLessThanOrEqual(60);
   });
 
   it.each<readonly [ActName, number, number]>([
-    ['registerModel', 2, 2],
-    ['startHull', 30, 30],
-    ['startPart', 60, 60],
+    ['registerModel', 3, 3],
+    ['startHull', 120, 120],
+    ['startPart', 241, 241],
+    ['scrapPart', 1, 1],
     ['registerMaterial', 25, 27],
-    ['receiveLot', 55, 75],
-    ['reportDefect', 40, 55],
-    ['recordRepair', 30, 50],
-    ['releaseHull', 18, 25],
+    ['registerTank', 2, 2],
+    ['setGun', 3, 3],
+    ['receiveLot', 210, 280],
+    ['reportDefect', 170, 210],
+    ['recordRepair', 130, 170],
+    ['recordTouchUp', 70, 90],
+    ['checkEquipment', 35, 45],
+    ['releaseHull', 105, 116],
+    ['registerOwner', 70, 90],
     ['correct', 2, 2],
   ])('has as many of %s as a small plant would: %i to %i', (act, least, most) => {
     expect(acts(act).length).toBeGreaterThanOrEqual(least);

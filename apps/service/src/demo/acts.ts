@@ -5,6 +5,15 @@ import { Correct } from '../corrections/correct.js';
 import { RegisterDealer } from '../dealers/register-dealer.js';
 import { ReportDefect } from '../defects/report-defect.js';
 import { Dispose } from '../dispositions/dispose.js';
+import { ImportClimate } from '../climate/import-climate.js';
+import { CheckEquipment } from '../equipment/check-equipment.js';
+import { HookUpGun } from '../guns/hook-up-gun.js';
+import { SetGun } from '../guns/set-gun.js';
+import { ScrapPart } from '../hulls/scrap-part.js';
+import { CareForMold } from '../molds/care-for-mold.js';
+import { RegisterOwner } from '../owners/register-owner.js';
+import { JudgeTouchUp } from '../touch-ups/judge-touch-up.js';
+import { RecordTouchUp } from '../touch-ups/record-touch-up.js';
 import { RegisterEquipment } from '../equipment/register-equipment.js';
 import { AssignHin } from '../hulls/assign-hin.js';
 import { JoinPart } from '../hulls/join-part.js';
@@ -81,6 +90,15 @@ export const ACTS: Readonly<Record<ActName, Act>> = {
   assignHin: of(routes.assignHin, AssignHin),
   recordLifeFact: of(routes.recordLifeFact, RecordLifeFact),
   releaseHull: of(routes.releaseHull, ReleaseHull),
+  setGun: of(routes.setGun, SetGun),
+  hookUpGun: of(routes.hookUpGun, HookUpGun),
+  checkEquipment: of(routes.checkEquipment, CheckEquipment),
+  careForMold: of(routes.careForMold, CareForMold),
+  importClimate: of(routes.importClimate, ImportClimate),
+  recordTouchUp: of(routes.recordTouchUp, RecordTouchUp),
+  judgeTouchUp: of(routes.judgeTouchUp, JudgeTouchUp),
+  scrapPart: of(routes.scrapPart, ScrapPart),
+  registerOwner: of(routes.registerOwner, RegisterOwner),
   reportDefect: of(routes.reportDefect, ReportDefect),
   dispose: alone(routes.dispose, Dispose),
   recordRepair: of(routes.recordRepair, RecordRepair),

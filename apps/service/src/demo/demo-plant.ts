@@ -4,11 +4,14 @@ import type { AddressInfo, Server } from 'node:net';
 import { DemoProgress } from '../platform/demo-progress.js';
 import { ACTS, type Find } from './acts.js';
 import { DemoState } from './demo-state.js';
+import { inLanes } from './lanes.js';
 import { BAD_LOT, planDemo } from './plan/plan.js';
 import type { Step } from './plan/step.js';
+import { touchesOf } from './touches-of.js';
 
 /**
- * Loads the demo plant in the background, through the same use cases as everything else, one fact after another.
+ * Loads the demo plant in the background, through the same use cases as everything else: in the order in which it
+ * happened, and several facts at once where they have nothing to do with each other.
  *
  * Ids come from the seed, so a load that was interrupted goes on by itself at the next start: what is recorded already
  * answers as before.
@@ -49,15 +52,24 @@ export class DemoPlant {
     const find: Find = (useCase) => this.modules.get(useCase, { strict: false });
     this.progress.now = { state: 'loading', done: 0, total };
     say('The demo plant is loading in the background.');
-    for (const [done, step] of steps.entries()) {
-      if (this.stopped) return;
+    let done = 0;
+    await inLanes(this.untilStopped(steps), touchesOf, async (step) => {
       await ACTS[step.act](find, step).catch((cause: unknown) => {
         throw new Error(`${step.name}: ${cause instanceof Error ? cause.message : String(cause)}`, { cause });
       });
-      this.progress.now = { state: 'loading', done: done + 1, total };
-    }
+      done += 1;
+      this.progress.now = { state: 'loading', done, total };
+    });
+    if (this.stopped) return;
     this.progress.now = { state: 'loaded', done: total, total };
     say(this.firstQuestion());
+  }
+
+  private *untilStopped(steps: readonly Step[]): Generator<Step> {
+    for (const step of steps) {
+      if (this.stopped) return;
+      yield step;
+    }
   }
 
   private firstQuestion(): string {

@@ -22,12 +22,13 @@ export interface Buckets {
 /** Mixes what a layer needs of a gel coat or resin with its catalyst, in as many buckets as it takes. */
 export const bucketsOf = (part: DemoPart, recipe: LayerRecipe, take: Take, began: string): Buckets => {
   const { hull } = part;
-  const material = take.materials.includes(hull.gelCoat) ? hull.gelCoat : take.materials[0];
+  const colored = part.kind === 'hull molding' && take.materials.includes(hull.gelCoat);
+  const material = colored ? hull.gelCoat : take.materials[0];
   const kg = (quantityOf(take, part.area) * hull.random.normal(1, 0.02)) / (1 - LEFT);
   const count = Math.ceil(kg / BUCKET_KG);
   const fromTank = !(hull.skinFromDrum && recipe.code === 'H2');
   const mixes = Array.from({ length: count }, (_, i) => {
-    const code = `B-${hull.serial}-${recipe.code}-${i + 1}`;
+    const code = `B-${hull.serial}-${recipe.code}${part.tag}-${i + 1}`;
     return mix(code, material, kg / count, { at: later(began, 20 * i - 8), by: 'LAM-01', fromTank }, hull.random);
   });
   return { mixed: mixes.map(({ mixed }) => mixed), needs: mixes.map(({ need }) => need) };

@@ -3,12 +3,13 @@ import { defectsOf } from './defects.js';
 import { lifeOf } from './life.js';
 import { layerStep, makeLayer, timesOf, type LayerTimes } from './make-layer.js';
 import type { PartKind } from './models.js';
-import { partOf, type DemoHull, type DemoPart } from './parts.js';
-import { INSPECTORS, LEAD } from './people.js';
+import { behind, dayOfLayer, NIGHT_LAYER, partOf, remade, type DemoHull, type DemoPart } from './parts.js';
+import { INSPECTORS, LEAD, QUALITY } from './people.js';
 import { readLayer } from './read-layer.js';
 import type { LayerRecipe } from './recipe.js';
 import { RECIPES } from './recipes.js';
 import { draft, type Draft, type Seeded } from './step.js';
+import { touchUpsOf } from './touch-ups.js';
 import { instant, later } from './working-days.js';
 
 /** All that happens to one hull until it stands at its dealer. */
@@ -16,10 +17,12 @@ export const buildHull = (demo: Seeded, hull: DemoHull): readonly Draft[] => {
   const molding = partOf(hull, 'hull molding');
   return [
     startHull(molding),
+    ...moldCare(molding),
     ...partLayers(demo, molding),
-    ...otherPart(demo, hull, 'stringer grid', { day: 8, material: 'PST-G', kgPerM2: 0.75 }),
-    ...otherPart(demo, hull, 'deck', { day: 11, material: 'PST-D', kgPerM2: 0.32 }),
+    ...otherPart(demo, partOf(hull, 'stringer grid'), { day: 8, material: 'PST-G', kgPerM2: 0.75 }),
+    ...deck(demo, partOf(hull, 'deck')),
     ...defectsOf(demo, molding),
+    ...touchUpsOf(demo, molding),
     ...lifeOf(hull),
   ];
 };
@@ -30,6 +33,38 @@ const startHull = ({ hull, mold }: DemoPart): Draft =>
     { name: `hull ${hull.number}`, at: instant(hull.startDay, '06:50'), by: LEAD },
     { number: hull.number, model: hull.model.code, mold },
   );
+
+/** Every third pull of a mold is waxed before the next gel coat. */
+const moldCare = ({ hull, mold }: DemoPart): readonly Draft[] =>
+  hull.index % 9 > 2
+    ? []
+    : [
+        draft(
+          'careForMold',
+          { name: `mold ${mold} for ${hull.number}`, at: instant(hull.startDay, '06:20'), by: LEAD, of: mold },
+          { what: 'waxed', doneBy: ['LAM-06'], duePulls: 4 },
+          [{ material: 'REL-W', amount: amount(0.15, 'kg') }],
+        ),
+      ];
+
+const DECK: Joining = { day: 11, material: 'PST-D', kgPerM2: 0.32 };
+
+/** A deck; one of the demo is scrapped after its skin coat and made again. */
+const deck = (demo: Seeded, part: DemoPart): readonly Draft[] => {
+  if (!part.hull.deckRemade) return otherPart(demo, part, DECK);
+  const begun = otherPart(demo, part, DECK).filter(({ name }) => !/ D[34]|joined/.test(name));
+  const scrapped = draft(
+    'scrapPart',
+    {
+      name: `part ${part.number} scrapped`,
+      at: instant(part.hull.startDay + 4, '08:10'),
+      by: QUALITY,
+      of: part.number,
+    },
+    { reason: 'The gel coat let go of the mold over half of the deck while it cured.' },
+  );
+  return [...begun, scrapped, ...otherPart(demo, remade(part), DECK)];
+};
 
 const partLayers = (demo: Seeded, part: DemoPart): readonly Draft[] =>
   RECIPES[part.kind].flatMap((recipe) => {
@@ -44,7 +79,9 @@ const partLayers = (demo: Seeded, part: DemoPart): readonly Draft[] =>
 /** Wet gel coat is signed at once, a laminate the next morning when it was read and tapped. */
 const signature = (demo: Seeded, part: DemoPart, recipe: LayerRecipe, { ended }: LayerTimes): readonly Draft[] => {
   if (recipe.holdPoint === undefined) return [];
-  const next = later(instant(part.hull.startDay + recipe.day + 1, '10:05'), part.hull.random.whole(0, 15));
+  const night = part.hull.atNight && recipe.code === NIGHT_LAYER;
+  const morning = instant(part.hull.startDay + dayOfLayer(part, recipe) + 1, night ? '17:40' : '10:05');
+  const next = later(morning, part.hull.random.whole(0, 15));
   const step = layerStep(part, recipe);
   const at = recipe.code.endsWith('1') ? later(ended, 25) : next;
   return [
@@ -63,9 +100,10 @@ interface Joining {
 }
 
 /** Starts, laminates and joins a part that comes from a mold of its own. */
-const otherPart = (demo: Seeded, hull: DemoHull, kind: Exclude<PartKind, 'hull molding'>, joining: Joining) => {
-  const part = partOf(hull, kind);
-  const day = hull.startDay + (RECIPES[kind][0]?.day ?? 0);
+const otherPart = (demo: Seeded, part: DemoPart, joining: Joining): readonly Draft[] => {
+  const { hull } = part;
+  const kind = part.kind as Exclude<PartKind, 'hull molding'>;
+  const day = hull.startDay + part.late + (RECIPES[kind][0]?.day ?? 0);
   const kg = part.area * joining.kgPerM2 * hull.random.normal(1, 0.05);
   return [
     draft(
@@ -78,7 +116,7 @@ const otherPart = (demo: Seeded, hull: DemoHull, kind: Exclude<PartKind, 'hull m
       'joinPart',
       {
         name: `part ${part.number} joined`,
-        at: instant(hull.startDay + joining.day, '14:10'),
+        at: instant(hull.startDay + joining.day + behind(hull), '14:10'),
         by: LEAD,
         of: hull.number,
       },

@@ -5,13 +5,15 @@ import { somewhere } from './places.js';
 import { draft, type Draft } from './step.js';
 import { instant } from './working-days.js';
 
-/** Hulls, by their index, that come back with blisters; all had the bad lot in their skin coat. */
-export const BLISTERED = [4, 5, 6] as const;
+/** Hulls, by their index, that come back with blisters: most had the bad lot in their skin coat, the last had none. */
+export const BLISTERED = [41, 42, 43, 44, 45, 46, 97] as const;
 
-const GRADES = ['6M', '4F', '6MD'] as const;
-const DAYS = [66, 70, 76] as const;
+const GRADES = ['6M', '4F', '6MD', '6F', '4M', '6M', '8F'] as const;
 
-/** Blisters under the waterline, reported by dealers in August, weeks after the boats were sold. */
+/** Working days of the reports: the boats had lain in the water for a season. */
+const DAYS = [318, 325, 331, 340, 347, 355, 371] as const;
+
+/** Blisters under the waterline, reported by dealers at haul-out, months after the boats were sold. */
 export const blistersOf = (hull: DemoHull): readonly Draft[] => {
   const nth = (BLISTERED as readonly number[]).indexOf(hull.index);
   if (nth < 0) return [];
@@ -23,7 +25,8 @@ export const blistersOf = (hull: DemoHull): readonly Draft[] => {
       {
         ...{ kind: 'blister', layer: 'H2', grade: GRADES[nth] },
         ...{ place: somewhere(hull.model.skins[part.kind], hull.random, 'waterlineGirthMm') },
-        ...{ lengthMm: 900, widthMm: 420, note: 'Reported by the dealer at haul-out; seen on the bottom, both sides.' },
+        ...{ lengthMm: 6 + 2 * nth, widthMm: 5 + nth, counted: 14 + 3 * nth, countedAreaM2: 0.5 },
+        ...{ note: 'Reported by the dealer at haul-out; seen on the bottom, both sides.' },
       },
     ),
   ];

@@ -10,7 +10,7 @@ export const withCorrections = (demo: Seeded, supplied: readonly Supplied[]): re
 type Correction = (demo: Seeded, supplied: readonly Supplied[]) => readonly Supplied[];
 
 /** The layer whose first digits were swapped, and which of its uses. */
-const SWAPPED = { layer: 'TS86-137-H H4', use: 1 };
+const SWAPPED = { layer: 'TS86-112-H H4', use: 1 };
 
 const misreadScale: Correction = (demo, supplied) => {
   const right = named(supplied, SWAPPED.layer).taken[SWAPPED.use]?.amount;
@@ -32,7 +32,7 @@ const misreadScale: Correction = (demo, supplied) => {
 };
 
 /** The fill for which the label of the drum was misread; its heel is the first row of inputs, the drum the second. */
-const MISREAD_FILL = 'fill T1-09';
+const MISREAD_FILL = 'fill T1-13';
 
 const misreadDrum: Correction = (demo, supplied) => {
   const entered = named(supplied, MISREAD_FILL).taken[0]?.lot ?? '';

@@ -1,9 +1,10 @@
 import type { DefectKind } from '@hull-record/trade';
-import type { DemoPart } from './parts.js';
+
 import { INSPECTORS, QUALITY } from './people.js';
 import { somewhere } from './places.js';
 import { repair } from './repair.js';
 import { draft, type Draft, type Seeded } from './step.js';
+import { behind, NIGHT_LAYER, type DemoPart } from './parts.js';
 import { instant, later } from './working-days.js';
 
 /** What is found in which layer, and on which working day of the hull: in a laminate the next morning, in gel coat at demolding. */
@@ -25,7 +26,11 @@ const oneDefect = (demo: Seeded, part: DemoPart, nth: number): readonly Draft[] 
   const { layer, day, kinds } = random.pick(FINDS);
   const lengthMm = random.whole(6, 34);
   const name = `${part.number} defect ${nth}`;
-  const at = later(instant(startDay + day, '06:52'), nth * 2);
+  const late = day > 4 ? behind(part.hull) : 0;
+  const at = later(
+    instant(startDay + day + late, layer === NIGHT_LAYER && part.hull.atNight ? '17:30' : '06:52'),
+    nth * 2,
+  );
   const reported = draft(
     'reportDefect',
     { name, at, by: random.pick(INSPECTORS), of: part.number },

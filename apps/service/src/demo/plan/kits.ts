@@ -11,7 +11,8 @@ export interface Kit {
   readonly needs: readonly Need[];
 }
 
-export const kitCode = (part: DemoPart, recipe: LayerRecipe): string => `K-${part.hull.serial}-${recipe.code}`;
+export const kitCode = (part: DemoPart, recipe: LayerRecipe): string =>
+  `K-${part.hull.serial}-${recipe.code}${part.tag}`;
 
 /** Cuts the kit of a layer from rolls and sheets, a little more than the bare area for overlaps. */
 export const kitOf = (part: DemoPart, recipe: LayerRecipe, began: string): Kit => {

@@ -1,5 +1,6 @@
 import { INSPECTORS, QUALITY } from './people.js';
-import type { DemoHull } from './parts.js';
+import { BREAK_DAY } from './life.js';
+import { hullAt, type DemoHull } from './parts.js';
 import { draft, type Draft, type Seeded } from './step.js';
 import { instant } from './working-days.js';
 
@@ -18,7 +19,9 @@ const changing = (drafts: readonly Draft[], name: string, changes: (old: Draft) 
 /** A humid morning: the layer was kept, and quality let it stand. The nonconformity is the row after the layer's uses. */
 const humid: Mishap = (demo, { number, startDay, serial }, drafts) => {
   const name = `${number}-H H6`;
-  const uses = drafts.find((each) => each.name === name)?.needs.length ?? 0;
+  // What a gun sprays is two rows: resin and catalyst.
+  const needs = drafts.find((each) => each.name === name)?.needs ?? [];
+  const uses = needs.length + needs.filter((need) => 'gun' in need).length;
   const air = { airTemperature: { value: 26.4, unit: 'C' }, relativeHumidity: { value: 84, unit: '%' } };
   return [
     ...changing(drafts, name, ({ body }) => ({ body: { ...body, climate: air } })),
@@ -51,7 +54,7 @@ const heldKit: Mishap = (_demo, { serial }, drafts) => [
   ...drafts,
   draft(
     'changeLotState',
-    { name: `kit K-${serial}-H6 held`, at: instant(53, '15:00'), by: QUALITY, of: `K-${serial}-H6` },
+    { name: `kit K-${serial}-H6 held`, at: instant(BREAK_DAY - 1, '15:00'), by: QUALITY, of: `K-${serial}-H6` },
     { state: 'held', reason: 'Cutting list and number of plies do not agree; to be counted.' },
   ),
 ];
@@ -71,11 +74,63 @@ const softSpot: Mishap = (_demo, { number }, drafts) =>
     return { body: { ...others, spots: spots.map((spot, i) => (i === 2 ? { ...spot, value: '29' } : spot)) } };
   });
 
+/** Resin from a drum that nobody can name: the hull waits for quality. */
+const unlabelled: Mishap = (_demo, { number }, drafts) =>
+  changing(drafts, `${number}-H H6`, ({ needs }) => ({
+    needs: needs.map((need) =>
+      'material' in need && need.gun !== undefined
+        ? {
+            unidentified: { role: 'resin' as const, looks: 'blue drum, label washed off', foundAt: 'beside tank T2' },
+            amount: need.amount,
+          }
+        : need,
+    ),
+  }));
+
+/** A kit that was cut for the hull after it, since its own was spoiled. */
+const borrows: Mishap = (demo, hull, drafts) => {
+  const [own, other] = [`K-${hull.serial}-H4`, `K-${hullAt(hull.index + 1, demo).serial}-H4`];
+  return drafts.map((each) => {
+    if (each.name === `kit ${own}`) return { ...each, name: `kit ${other}`, body: { code: other } };
+    if (each.name !== `${hull.number}-H H4`) return each;
+    return {
+      ...each,
+      needs: each.needs.map((need) => ('lot' in need && need.lot === own ? { ...need, lot: other } : need)),
+    };
+  });
+};
+
+/** The hull whose kit was borrowed: another is cut for it. */
+const isBorrowedFrom: Mishap = (_demo, hull, drafts) => {
+  const [own, second] = [`K-${hull.serial}-H4`, `K-${hull.serial}-H4-2`];
+  return drafts.map((each) => {
+    if (each.name === `kit ${own}`) return { ...each, name: `kit ${second}`, body: { code: second } };
+    if (each.name !== `${hull.number}-H H4`) return each;
+    return {
+      ...each,
+      needs: each.needs.map((need) => ('lot' in need && need.lot === own ? { ...need, lot: second } : need)),
+    };
+  });
+};
+
+/** What must be decided first keeps a hull in the plant. */
+const kept =
+  (mishap: Mishap): Mishap =>
+  (demo, hull, drafts) =>
+    mishap(demo, hull, drafts).filter(
+      ({ name }) =>
+        !['released', 'left the place of manufacture', 'at dealer'].some((end) => name.endsWith(end)) &&
+        !name.includes(' sold to '),
+    );
+
 const MISHAPS: Readonly<Record<number, Mishap>> = {
-  10: humid,
-  24: refused,
-  25: heldKit,
-  26: softSpot,
-  27: signedLate,
-  28: unread,
+  36: humid,
+  70: borrows,
+  71: isBorrowedFrom,
+  105: kept(refused),
+  107: kept(heldKit),
+  109: kept(softSpot),
+  111: kept(signedLate),
+  113: kept(unread),
+  114: kept(unlabelled),
 };

@@ -57,9 +57,11 @@ const model = (short: string, name: string, firstNumber: number, lengthMm: numbe
   };
 };
 
-export const TS86 = model('86', 'open, 8.6 m', 131, 8_600, 2_250);
-export const TS62 = model('62', 'cuddy, 6.2 m', 81, 6_200, 1_800);
-export const MODELS = [TS86, TS62] as const;
+export const MODELS = [
+  model('86', 'open, 8.6 m', 104, 8_600, 2_250),
+  model('62', 'cuddy, 6.2 m', 71, 6_200, 1_800),
+  model('74', 'pilothouse, 7.4 m', 11, 7_400, 2_050),
+] as const;
 
 /** The molds of a part: hulls take turns in three of them, decks and grids in two. */
 export const moldsOf = ({ short }: DemoModel, kind: PartKind): readonly string[] =>

@@ -1,3 +1,4 @@
+import { GUNS } from './guns.js';
 import { draft, type Draft } from './step.js';
 import { instant } from './working-days.js';
 
@@ -6,7 +7,9 @@ type Role = 'receiving' | 'laminator' | 'shift lead' | 'inspector' | 'patcher' |
 const PEOPLE: readonly (readonly [badge: string, role: Role, name: string])[] = [
   ['REC-01', 'receiving', 'Demo receiving 1'],
   ...[1, 2, 3, 4, 5, 6].map((n) => [`LAM-0${n}`, 'laminator', `Demo laminator ${n}`] as const),
+  ...[1, 2].map((n) => [`LAM-1${n}`, 'laminator', `Demo night laminator ${n}`] as const),
   ['LEAD-1', 'shift lead', 'Demo shift lead 1'],
+  ['LEAD-2', 'shift lead', 'Demo night lead 2'],
   ['INS-01', 'inspector', 'Demo inspector 1'],
   ['INS-02', 'inspector', 'Demo inspector 2'],
   ['PAT-01', 'patcher', 'Demo patcher 1'],
@@ -15,7 +18,9 @@ const PEOPLE: readonly (readonly [badge: string, role: Role, name: string])[] = 
   ['WAR-01', 'warranty', 'Demo warranty desk 1'],
 ];
 
-export const LAMINATORS = PEOPLE.filter(([, role]) => role === 'laminator').map(([badge]) => badge);
+export const LAMINATORS = PEOPLE.flatMap(([badge]) => (badge.startsWith('LAM-0') ? [badge] : []));
+export const NIGHT_CREW = ['LAM-11', 'LAM-12'] as const;
+export const NIGHT_LEAD = 'LEAD-2';
 export const INSPECTORS = ['INS-01', 'INS-02'] as const;
 export const PATCHERS = ['PAT-01', 'PAT-02'] as const;
 export const LEAD = 'LEAD-1';
@@ -40,11 +45,14 @@ export const MIL_GAUGE = 'MG-01';
 export const BARCOL = 'HB-03';
 export const THICKNESS_GAUGE = 'TG-02';
 
-const GAUGES: readonly (readonly [code: string, description: string])[] = [
+const EQUIPMENT: readonly (readonly [code: string, description: string])[] = [
+  ...Object.entries(GUNS).map(([code, { description }]) => [code, description] as const),
   [MIL_GAUGE, 'Demo mil gauge, 1 to 80 mil'],
   [BARCOL, 'Demo Barcol hardness gauge'],
-  [THICKNESS_GAUGE, 'Demo thickness gauge'],
+  [THICKNESS_GAUGE, 'Demo thickness caliper'],
 ];
+
+const kindOf = (code: string): 'gun' | 'gauge' => (code.startsWith('GUN') ? 'gun' : 'gauge');
 
 const at = instant(0, '06:00');
 
@@ -60,7 +68,11 @@ export const peopleAndDevices = (): readonly Draft[] => [
       { code, description, ratedForClassifiedArea: false },
     ),
   ),
-  ...GAUGES.map(([code, description]) =>
-    draft('registerEquipment', { name: `gauge ${code}`, at, by: 'ADMIN' }, { code, kind: 'gauge', description }),
+  ...EQUIPMENT.map(([code, description]) =>
+    draft(
+      'registerEquipment',
+      { name: `equipment ${code}`, at, by: 'ADMIN' },
+      { code, kind: kindOf(code), description },
+    ),
   ),
 ];

@@ -1,5 +1,7 @@
 import { buildHull } from './build-hull.js';
+import { equipmentChecks } from './checks.js';
 import { blistersOf } from './claims.js';
+import { climateLogs } from './climate.js';
 import { withCorrections } from './corrections.js';
 import { dealers } from './dealers.js';
 import { BREAK_DAY } from './life.js';
@@ -16,8 +18,11 @@ import { instant } from './working-days.js';
 /** The seed of the demo that ships. Another seed is another plant: it would not go into the same database. */
 export const SEED = 'Tarrow Sound Boats 1';
 
-/** The resin lot that turns out bad: it went into the tank early, and its heels into nearly all that followed. */
-export const BAD_LOT = 'VE-02';
+/** The resin lot that turns out bad: it went into the tank, and its heels into much that followed. */
+export const BAD_LOT = 'VE-12';
+
+/** A gel coat lot with nothing wrong, that was used in the same weeks. */
+export const INNOCENT_LOT = 'GEL-W-04';
 
 /**
  * Everything that happens in the demo plant, in order of time. The same seed gives the same steps, to the last byte.
@@ -31,6 +36,8 @@ export const planDemo = (seed: string = SEED): readonly Step[] => {
     ...[...peopleAndDevices(), ...dealers(), ...materialsAndTanks(), ...modelsAndSchedules(), ...idleStock(demo)],
     ...hulls.flatMap((hull) => untilTheBreak(demo, hull)),
     ...hulls.flatMap(blistersOf),
+    ...equipmentChecks(demo, BREAK_DAY),
+    ...climateLogs(demo, BREAK_DAY),
   ];
   return inOrder(withCorrections(demo, supply(demo, drafts))).map((supplied) => toStep(demo, supplied));
 };
@@ -39,6 +46,6 @@ export const planDemo = (seed: string = SEED): readonly Step[] => {
 const untilTheBreak = (demo: Seeded, hull: DemoHull): readonly Draft[] => {
   const stop = instant(BREAK_DAY, '15:30');
   return withMishaps(demo, hull, buildHull(demo, hull)).filter(
-    ({ at, name }) => at <= stop || name.endsWith('sold to first purchaser'),
+    ({ at, name }) => at <= stop || name.includes(' sold to '),
   );
 };

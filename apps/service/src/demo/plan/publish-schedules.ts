@@ -31,7 +31,7 @@ const schedule = (model: DemoModel, partKind: PartKind): Draft => {
   return draft(
     'publishSchedule',
     { name: `schedule ${model.code} ${partKind}`, at, by, of: model.code },
-    { partKind, version: 1, layers },
+    { partKind, version: 1, layers, ...(partKind === 'stringer grid' ? { process: 'spray-up' as const } : {}) },
   );
 };
 
@@ -48,11 +48,22 @@ const toLayer = (recipe: LayerRecipe, before: LayerRecipe | undefined, area: num
     airTemperature: { min: 18, max: 30, unit: 'C' },
     relativeHumidity: { max: 80, unit: '%' },
   },
+  areaM2: Math.round(area * (recipe.zone === undefined ? 1 : 0.5) * 10) / 10,
+  ...(recipe.lossAllowance === undefined ? {} : { lossAllowance: recipe.lossAllowance }),
+  ...(recipe.laminate === undefined ? {} : { laminate: toLaminate(recipe.laminate) }),
   predecessors: before === undefined ? [] : [before.code],
   ...(recipe.holdPoint === undefined ? {} : { holdPoint: recipe.holdPoint }),
   ...(recipe.latestNextMinutes === undefined
     ? {}
     : { layUpWindow: { earliestMinutes: 60, latestMinutes: recipe.latestNextMinutes } }),
+});
+
+/** Wide tolerances: gauges of the demo scatter, and overlaps are local. */
+const toLaminate = (plies: NonNullable<LayerRecipe['laminate']>) => ({
+  plies: plies.map(([value, fibreMassFraction]) => ({
+    ...{ arealMass: { value, unit: 'g/m2' as const }, fibreMassFraction },
+  })),
+  tolerance: 0.45,
 });
 
 const allowed = (take: Take, area: number): ScheduleLayer['materials'] =>

@@ -1,6 +1,6 @@
 import { judgeSpot } from '@hull-record/trade';
 import { layerStep, type LayerTimes } from './make-layer.js';
-import type { DemoPart } from './parts.js';
+import { dayOfLayer, NIGHT_LAYER, type DemoPart } from './parts.js';
 import { BARCOL, INSPECTORS, MIL_GAUGE, QUALITY, THICKNESS_GAUGE } from './people.js';
 import { somewhere } from './places.js';
 import type { LayerRecipe, ReadingRecipe } from './recipe.js';
@@ -26,7 +26,8 @@ const readKind = (
   { ended }: LayerTimes,
 ): readonly Draft[] => {
   const what = reading.what as keyof typeof UNITS;
-  const morning = instant(part.hull.startDay + recipe.day + 1, '06:35');
+  const night = part.hull.atNight && recipe.code === NIGHT_LAYER;
+  const morning = instant(part.hull.startDay + dayOfLayer(part, recipe) + 1, night ? '17:00' : '06:35');
   const at = what === 'wet film' ? later(ended, 3) : later(morning, what === 'thickness' ? 12 : 0);
   const spots = Array.from({ length: reading.spots }, () => spotOf(part, reading));
   const name = `${layerStep(part, recipe)} ${what}`;
@@ -55,7 +56,7 @@ const isOutside = (spot: Spot, { limits }: ReadingRecipe, unit: (typeof UNITS)[k
 
 const concede = (
   demo: Seeded,
-  { hull }: DemoPart,
+  { hull, tag }: DemoPart,
   { code }: LayerRecipe,
   { name, at, spot }: { readonly name: string; readonly at: string; readonly spot: number },
 ): Draft =>
@@ -64,7 +65,7 @@ const concede = (
     { name: `${name} spot ${spot + 1} conceded`, at: later(at, 95), by: QUALITY },
     {
       ...{ of: 'reading', about: demo.id(name, spot), disposition: 'use as is' },
-      concession: `C-${hull.serial}-${code}-${name.endsWith('thickness') ? 'T' : ''}${spot + 1}`,
+      concession: `C-${hull.serial}-${code}${tag}-${name.endsWith('thickness') ? 'T' : ''}${spot + 1}`,
       reason: 'One spot a little outside; its neighbours are inside and the laminate sounds solid.',
     },
   );

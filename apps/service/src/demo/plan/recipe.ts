@@ -5,11 +5,11 @@ import type { MaterialCode } from './materials.js';
 /**
  * One material of a layer, and the way it comes there.
  *
- * `bucket` is mixed with catalyst first, `tank` is sprayed straight from the bulk tank, `kit` is cut beforehand with the
+ * `bucket` is mixed with catalyst first, `gun` is sprayed, with the catalyst that the gun adds, `kit` is cut beforehand with the
  * layer's other kit materials, `store` is taken from the lot as it is.
  */
 export interface Take {
-  readonly way: 'bucket' | 'tank' | 'kit' | 'store';
+  readonly way: 'bucket' | 'gun' | 'kit' | 'store';
   /** The first is what is used; a gel coat may be any of them, by the colour of the boat. */
   readonly materials: readonly [MaterialCode, ...MaterialCode[]];
   readonly unit: UnitCode;
@@ -36,6 +36,10 @@ export interface LayerRecipe {
   readonly readings?: readonly ReadingRecipe[];
   readonly holdPoint?: string;
   readonly latestNextMinutes?: number;
+  /** Dry glass of each ply, g/m2, and the part of its laminate that is glass. */
+  readonly laminate?: readonly (readonly [arealMass: number, fibreMassFraction: number])[];
+  /** Part of the gel coat that overspray may take. */
+  readonly lossAllowance?: number;
 }
 
 const SOURCE = 'invented for the demo';

@@ -19,11 +19,19 @@ export const materialsAndTanks = (): readonly Draft[] => [
   ),
 ];
 
+/** Less catalyst in a warm shop; invented. */
+const DOSING = [
+  { temperature: { value: 16, unit: 'C' as const }, percentByMass: 2.2 },
+  { temperature: { value: 22, unit: 'C' as const }, percentByMass: 1.8 },
+  { temperature: { value: 28, unit: 'C' as const }, percentByMass: 1.4 },
+];
+
 const registered = (code: MaterialCode): Draft => {
   const { name, role, supplier, lot: _lot, minimumBarcol, catalystWindow, ...conversions } = materialOf(code);
   const makerData = {
     dataSheet: 'Invented for the demo; the data sheet of the real material rules',
     ...(minimumBarcol === undefined ? {} : { minimumBarcol }),
+    ...(role === 'resin' ? { dosing: DOSING } : {}),
     ...(catalystWindow === undefined
       ? {}
       : { catalystWindow: { min: catalystWindow[0], max: catalystWindow[1], unit: '%' as const } }),

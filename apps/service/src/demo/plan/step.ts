@@ -1,6 +1,7 @@
 import type { z } from 'zod';
-import { routes, type Amount } from '@hull-record/contracts';
+import { routes, type Amount, type Taken } from '@hull-record/contracts';
 import { childId } from '../../platform/ids.js';
+import type { GunCode } from './guns.js';
 import type { MaterialCode } from './materials.js';
 import { randomOf, type Random } from './random.js';
 
@@ -20,13 +21,19 @@ export type ActName = Extract<
     )
   | ('registerModel' | 'publishSchedule' | 'registerMold' | 'receiveLot' | 'changeLotState' | 'fillTank' | 'makeMix')
   | ('cutKit' | 'startHull' | 'startPart' | 'recordLayer' | 'readLayer' | 'signHoldPoint' | 'joinPart' | 'assignHin')
+  | ('setGun' | 'hookUpGun' | 'checkEquipment' | 'careForMold' | 'importClimate')
+  | ('recordTouchUp' | 'judgeTouchUp' | 'scrapPart' | 'registerOwner')
   | ('recordLifeFact' | 'releaseHull' | 'reportDefect' | 'dispose' | 'recordRepair' | 'judgeRepair' | 'correct')
 >;
 
 /** Material that is wanted, before it is known which lot it comes from. */
 export type Need = { readonly amount: Amount } & (
-  { readonly material: MaterialCode; readonly tank?: string } | { readonly lot: string }
+  | { readonly material: MaterialCode; readonly tank?: string; readonly gun?: GunCode }
+  | { readonly lot: string }
+  | { readonly unidentified: Unidentified }
 );
+
+type Unidentified = Omit<NonNullable<Taken['unidentified']>, 'likely'>;
 
 /** Something that happens in the shop. `of` is the code or id in the path of the call: a part, a hull, a layer ... */
 export interface Draft {

@@ -1,3 +1,4 @@
+import { BREAK_DAY } from './life.js';
 import { instant } from './working-days.js';
 import { QUALITY } from './people.js';
 import { receive } from './receive.js';
@@ -5,7 +6,7 @@ import { draft, type Draft, type Seeded } from './step.js';
 import type { MaterialCode } from './materials.js';
 
 /** Materials that stand in the store and have not gone into a boat yet. */
-const STANDING: readonly MaterialCode[] = ['PRO-C', 'INH-H', 'VEIL-30', 'BRD-20', 'PUT-F', 'REL-W'];
+const STANDING: readonly MaterialCode[] = ['PRO-C', 'INH-H', 'VEIL-30', 'BRD-20', 'PUT-F'];
 
 /** Lots that go into no boat: standing stock, a rejected one, and one that waits in quarantine. */
 export const idleStock = (demo: Seeded): readonly Draft[] => [
@@ -16,7 +17,7 @@ export const idleStock = (demo: Seeded): readonly Draft[] => [
     { name: 'lot PE-90 rejected', at: instant(25, '11:00'), by: QUALITY, of: 'PE-90' },
     { state: 'rejected', reason: 'Gel time of the sample 41 min; goes back to the supplier.' },
   ),
-  ...waiting(demo, 'GEL-W', 'GEL-W-90', instant(54, '13:00')),
+  ...waiting(demo, 'GEL-W', 'GEL-W-90', instant(BREAK_DAY, '13:00')),
 ];
 
 /** A lot that was received and is still in quarantine. */

@@ -1,11 +1,14 @@
-import { kilogramsOf, type MaterialCode } from './materials.js';
+import { kilogramsOf, materialOf, type MaterialCode } from './materials.js';
 import { lotAmount, receive } from './receive.js';
 import type { Draft, Seeded } from './step.js';
+import { dayOf } from './working-days.js';
 
 /** A lot that is being used up. */
 interface OpenLot {
   readonly code: string;
   leftKg: number;
+  /** Day from which the next lot is opened: this one would expire before it is used up. */
+  readonly until: string;
 }
 
 /** What was taken of one lot. */
@@ -28,7 +31,7 @@ export class PlannedStore {
   /** Takes all of an amount from one lot; a rest of the lot before that is too small is left over. */
   take(material: MaterialCode, kg: number, at: string): string {
     const open = this.open.get(material);
-    const lot = open !== undefined && open.leftKg >= kg ? open : this.next(material, at);
+    const lot = open !== undefined && open.leftKg >= kg && at < open.until ? open : this.next(material, at);
     lot.leftKg -= kg;
     return lot.code;
   }
@@ -37,7 +40,7 @@ export class PlannedStore {
   takeSplit(material: MaterialCode, kg: number, at: string): readonly Portion[] {
     const open = this.open.get(material);
     const rest = Math.floor((open?.leftKg ?? 0) * 10) / 10;
-    if (open === undefined || rest < LEAST_REST_KG || rest > kg - LEAST_REST_KG) {
+    if (open === undefined || rest < LEAST_REST_KG || rest > kg - LEAST_REST_KG || at >= open.until) {
       return [{ lot: this.take(material, kg, at), kg }];
     }
     open.leftKg = 0;
@@ -52,8 +55,16 @@ export class PlannedStore {
     this.counts.set(material, count);
     const code = `${material}-${String(count).padStart(2, '0')}`;
     this.received.push(...receive(this.demo, material, code, at));
-    const lot = { code, leftKg: kilogramsOf(material, lotAmount(material)) };
+    const lot = { code, leftKg: kilogramsOf(material, lotAmount(material)), until: untilOf(material, at) };
     this.open.set(material, lot);
     return lot;
   }
 }
+
+/** A lot was made some weeks before it came, and what is mixed of it stands for some days. */
+const BEFORE_EXPIRY_DAYS = 55;
+
+const untilOf = (material: MaterialCode, at: string): string => {
+  const { shelfLifeDays } = materialOf(material);
+  return shelfLifeDays === undefined ? '9999' : dayOf(at, shelfLifeDays - BEFORE_EXPIRY_DAYS);
+};

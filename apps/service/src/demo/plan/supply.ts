@@ -1,7 +1,9 @@
 import type { Taken } from '@hull-record/contracts';
 import { amount } from './amounts.js';
 import { kilogramsOf } from './materials.js';
+import { GUNS, type GunCode } from './guns.js';
 import { deviceOf } from './people.js';
+import { PlannedGun } from './planned-gun.js';
 import type { Draft, Need, Seeded, Step } from './step.js';
 import { PlannedStore } from './store.js';
 import { PlannedTank, TANKS, type TankCode } from './tank.js';
@@ -33,13 +35,33 @@ export const supply = (demo: Seeded, drafts: readonly Draft[]): readonly Supplie
   const tanks = new Map(
     (Object.keys(TANKS) as TankCode[]).map((code) => [code as string, new PlannedTank(code, demo.random(code))]),
   );
+  const guns = new Map((Object.keys(GUNS) as GunCode[]).map((code) => [code, new PlannedGun(code)]));
   const supplied: Supplied[] = [];
+  const drawTank = (tank: string, kg: number, each: Draft): void =>
+    tanks
+      .get(tank)
+      ?.draw(kg, { at: each.at, began: each.began ?? each.at })
+      .forEach(resolve);
+  const spray = (code: GunCode, kg: number, each: Draft): void => {
+    const gun = guns.get(code) as PlannedGun;
+    for (const part of gun.partsOf(kg)) {
+      const tank = part.feed === 'resin' ? gun.tank : undefined;
+      if (tank !== undefined) drawTank(tank, part.kg, each);
+      const to = tank === undefined ? { lot: store.take(part.material, part.kg, each.at) } : { tank };
+      gun.hookUp(part.feed, to, each.began ?? each.at).forEach(resolve);
+    }
+    gun.usedAt = each.at;
+  };
   const resolve = (each: Draft): void => {
-    const taken = each.needs.flatMap((need) => {
+    const taken = each.needs.flatMap((need): readonly Taken[] => {
       if ('lot' in need) return [{ lot: need.lot, amount: need.amount }];
+      if ('unidentified' in need) return [{ unidentified: { likely: [], ...need.unidentified }, amount: need.amount }];
+      if (need.gun !== undefined) {
+        spray(need.gun, Number(need.amount.quantity), each);
+        return [{ gun: need.gun, amount: need.amount }];
+      }
       if (need.tank === undefined) return fromStore(store, each, need);
-      const times = { at: each.at, began: each.began ?? each.at };
-      tanks.get(need.tank)?.draw(kilogramsOf(need.material, need.amount), times).forEach(resolve);
+      drawTank(need.tank, kilogramsOf(need.material, need.amount), each);
       return [{ tank: need.tank, amount: need.amount }];
     });
     supplied.push({ ...each, taken });
@@ -60,7 +82,7 @@ const fromStore = (store: PlannedStore, each: Draft, need: FromStore): readonly 
 
 const FIELD: Partial<Record<Draft['act'], 'used' | 'inputs'>> = {
   ...{ makeMix: 'inputs', cutKit: 'inputs', fillTank: 'inputs' },
-  ...{ recordLayer: 'used', joinPart: 'used', recordRepair: 'used' },
+  ...{ recordLayer: 'used', joinPart: 'used', recordRepair: 'used', recordTouchUp: 'used', careForMold: 'used' },
 };
 
 /** The call that a supplied draft makes. */

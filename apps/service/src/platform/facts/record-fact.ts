@@ -3,6 +3,7 @@ import { DataSource, type EntityManager } from 'typeorm';
 import type { Envelope } from '@hull-record/contracts';
 import { Composition } from '../composition/composition.js';
 import { meetGenealogy, type GenealogyLock } from '../composition/meet-genealogy.js';
+import { prepared } from '../database/prepared.js';
 import { ClientIdReused, InvalidRequest } from '../refusals.js';
 import { findAuthor } from './author.js';
 import { canonical, digestOf } from './digest.js';
@@ -60,7 +61,7 @@ export class RecordFact {
     assertNotAhead(body.happenedAt, '/happenedAt');
     assertKept(body);
     const journalled = options.journalled?.(body) ?? body;
-    return this.db.transaction(async (tx) => {
+    const work = async (tx: EntityManager): Promise<Receipt<R>> => {
       const before = await claim(tx, body.id, digestOf({ kind, body: journalled }));
       if (before) return before as Receipt<R>;
       const author = options.author ?? (await findAuthor(tx, body.enteredBy, body.device));
@@ -73,7 +74,8 @@ export class RecordFact {
       await judgeAgain(fact, remade);
       await writeEntry(fact, kind, body, journalled, result);
       return { id: fact.id, recordedAt: fact.recordedAt.toISOString(), replayed: false, result };
-    });
+    };
+    return this.db.transaction((tx) => (options.genealogy === 'alone' ? work(tx) : prepared(tx, () => work(tx))));
   }
 }
 
