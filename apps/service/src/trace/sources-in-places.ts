@@ -1,6 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { standing } from '../platform/facts/standing.js';
-import { placeLabel } from './reach.sql.js';
+import { placeLabel } from '../platform/reach/reach.sql.js';
 
 /** Kilograms of a received lot in one place, and the lots that were used there. */
 export interface SourceInPlace {

@@ -1,7 +1,7 @@
 import type { EntityManager } from 'typeorm';
-import { standing } from '../platform/facts/standing.js';
-import { uuidOrNull } from '../platform/lookups/uuid-or-null.js';
-import { NotThere } from '../platform/refusals.js';
+import { standing } from '../facts/standing.js';
+import { uuidOrNull } from '../lookups/uuid-or-null.js';
+import { NotThere } from '../refusals.js';
 
 /** A lot as a trace begins with it. */
 export interface AskedLot {

@@ -1,7 +1,7 @@
-import { standing } from '../platform/facts/standing.js';
-import { CANDIDATES } from '../platform/lots/candidates.sql.js';
-import { standingPlaces } from '../platform/places/places.js';
-import { whereabouts } from '../platform/life/whereabouts.js';
+import { standing } from '../facts/standing.js';
+import { CANDIDATES } from '../lots/candidates.sql.js';
+import { standingPlaces } from '../places/places.js';
+import { whereabouts } from '../life/whereabouts.js';
 
 /** SQL of reached places of a received lot, from what is kept: `$1` is the lot. */
 export const REACH_OF_SOURCE = `

@@ -1,9 +1,9 @@
 import type { EntityManager } from 'typeorm';
 import { fractionsDownstream, resolveComposition, type LotNode } from '@hull-record/genealogy';
-import { weaknessOf, basisOf } from '../platform/composition/basis.js';
-import { loadUpstream } from '../platform/composition/load-upstream.js';
-import { standing } from '../platform/facts/standing.js';
-import { standingPlaces } from '../platform/places/places.js';
+import { weaknessOf, basisOf } from '../composition/basis.js';
+import { loadUpstream } from '../composition/load-upstream.js';
+import { standing } from '../facts/standing.js';
+import { standingPlaces } from '../places/places.js';
 
 /** Kilograms of one role of a made lot in one layer, joint or repair. */
 export interface ReachedPlace {

@@ -1,0 +1,64 @@
+import type { EntityManager } from 'typeorm';
+import type { ReachedHull, ReachQuery } from '@hull-record/contracts';
+import { toPage } from '../http/cursor.js';
+import { findLot } from './find-lot.js';
+import { placesOfMadeLot, type ReachedPlace } from './places-of-made-lot.js';
+import { reachedHulls, REACH_GIVEN, REACH_OF_SOURCE } from './reach.sql.js';
+
+/** A hull that holds some of a lot, with the key that it stands by in the order of the answer. */
+export type ReachRow = ReachedHull & { readonly key: string };
+
+/** A question in SQL; its parameters without the key and limit of a page, which stand fourth and fifth. */
+export interface ReachStatement {
+  /** Id of the lot that is asked for. */
+  readonly lot: string;
+  readonly sql: string;
+  readonly parameters: readonly unknown[];
+}
+
+/** The key after which a page begins; null: the first. */
+export type ReachKey = string | number | null;
+/** Some of the hulls, and the cursor of those that follow; null: there are no more. */
+export interface ReachRows {
+  items: ReachRow[];
+  next: string | null;
+}
+
+/**
+ * Asks which hulls hold some of a lot, named by code or id.
+ *
+ * @throws NotThere
+ */
+export const askReach = async (
+  tx: EntityManager,
+  lot: string,
+  query: Pick<ReachQuery, 'minShare' | 'belowFloor'>,
+): Promise<ReachStatement> => {
+  const asked = await findLot(tx, lot);
+  const parameters = [asked.id, query.minShare, query.belowFloor === 'members only'];
+  if (asked.received) return { lot: asked.id, sql: reachedHulls(REACH_OF_SOURCE), parameters };
+  const places = await placesOfMadeLot(tx, asked.id);
+  return { lot: asked.id, sql: reachedHulls(REACH_GIVEN), parameters: [...parameters, ...columns(places)] };
+};
+
+/** Reads those after a key, at most so many. */
+export const readReach = async (
+  tx: EntityManager,
+  { sql, parameters }: ReachStatement,
+  after: ReachKey,
+  limit: number,
+): Promise<ReachRows> => {
+  const given = [...parameters.slice(0, 3), after, limit + 1, ...parameters.slice(3)];
+  return toPage(await tx.query<ReachRow[]>(sql, given), limit, (row) => [row.key]);
+};
+
+const columns = (places: readonly ReachedPlace[]): unknown[][] => [
+  places.map(({ placeId }) => placeId),
+  places.map(({ partId }) => partId),
+  places.map(({ intoKind }) => intoKind),
+  places.map(({ role }) => role),
+  places.map(({ kg }) => kg),
+  places.map(({ basis }) => basis),
+  places.map(({ firstAt }) => firstAt),
+  places.map(({ lastAt }) => lastAt),
+];
