@@ -6,7 +6,7 @@ import { bookKg } from '../platform/lots/book-kg.js';
 import { stateOrDefault } from '../platform/lots/find-lots.js';
 import { NotThere } from '../platform/refusals.js';
 import { expiryAt, holdsOn } from '../platform/store/holds.sql.js';
-import { CONTAINERS } from './containers.sql.js';
+import { CONTAINERS } from '../platform/store/containers.sql.js';
 
 const STOCK = `
   select s.* from (

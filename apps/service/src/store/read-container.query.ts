@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import type { ContainerView } from '@hull-record/contracts';
 import { NotThere } from '../platform/refusals.js';
-import { CONTAINERS } from './containers.sql.js';
+import { CONTAINERS } from '../platform/store/containers.sql.js';
 
 /** One container by its label: where it stands, when it was opened, what is left in it by the book. */
 @Injectable()

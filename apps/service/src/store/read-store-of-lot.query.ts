@@ -4,7 +4,7 @@ import type { ContainerView, StoreOfLot } from '@hull-record/contracts';
 import { standing } from '../platform/facts/standing.js';
 import { uuidOrNull } from '../platform/lookups/uuid-or-null.js';
 import { NotThere } from '../platform/refusals.js';
-import { CONTAINERS } from './containers.sql.js';
+import { CONTAINERS } from '../platform/store/containers.sql.js';
 
 const amount = (x: string): string =>
   `json_build_object('quantity', ${x}.quantity::text, 'unit', ${x}.unit, 'kg', ${x}.kg)`;

@@ -1,5 +1,5 @@
-import { standing } from '../platform/facts/standing.js';
-import { containerRejected, drawnByName, holdsOn } from '../platform/store/holds.sql.js';
+import { standing } from '../facts/standing.js';
+import { containerRejected, drawnByName, holdsOn } from './holds.sql.js';
 
 /** SQL of containers that meet a condition on `c`, as the API shows them. What is left counts draws that named it. */
 export const CONTAINERS = (where: string): string => `
