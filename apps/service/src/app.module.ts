@@ -33,6 +33,7 @@ import { ReadingsModule } from './readings/readings.module.js';
 import { DropsModule } from './drops/drops.module.js';
 import { GunsModule } from './guns/guns.module.js';
 import { RecomputationsModule } from './recomputations/recomputations.module.js';
+import { PapersModule } from './records/papers/papers.module.js';
 import { RecordsModule } from './records/records.module.js';
 import { RepairsModule } from './repairs/repairs.module.js';
 import { StoreModule } from './store/store.module.js';
@@ -64,7 +65,7 @@ const FEATURES = [
     RepairsModule,
     CorrectionsModule,
   ],
-  ...[RecomputationsModule, PartsModule, TraceModule, RecordsModule, HealthModule, DemoModule],
+  ...[RecomputationsModule, PartsModule, TraceModule, RecordsModule, PapersModule, HealthModule, DemoModule],
 ];
 
 const EDGE = [

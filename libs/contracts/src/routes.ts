@@ -11,6 +11,7 @@ import { figureRoutes } from './figure-routes.js';
 import { ruleRoutes } from './rule-routes.js';
 import { moldRoutes } from './mold-routes.js';
 import { storeRoutes } from './store-routes.js';
+import { paperRoutes } from './paper-routes.js';
 
 export type { Route } from './route.js';
 
@@ -29,4 +30,5 @@ export const routes = {
   ...ruleRoutes,
   ...figureRoutes,
   ...askingRoutes,
+  ...paperRoutes,
 } as const;

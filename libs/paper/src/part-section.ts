@@ -1,3 +1,4 @@
+import { bookmark } from './bookmark.js';
 import type { PartView } from './build-record-view.js';
 import { defectsTable, nonconformitiesTable, repairSection } from './defects-section.js';
 import { facts, nothing } from './facts.js';
@@ -33,13 +34,6 @@ export function* partSection(fonts: Fonts, part: PartView): Generator<Block> {
   yield* laminate(fonts, part, title);
   yield* defects(fonts, part, title);
 }
-
-/** The top of the bookmark's view is where its heading is drawn. */
-const bookmark = (doc: PDFKit.PDFDocument, name: string, y: number): void => {
-  // PDFKit takes the height and places left from the page's right edge; the types know neither.
-  const place: { expanded?: boolean; top?: number; left?: number } = { top: y, left: doc.page.width };
-  doc.outline.addItem(name, place);
-};
 
 function* laminate(fonts: Fonts, { layers }: PartView, title: (words: string) => Block): Generator<Block> {
   yield title('Laminate section, outside in');

@@ -30,7 +30,7 @@ export const wordDefects = (facts: RecordFacts, part: PartRow, time: PlantTime):
       })),
     }));
 
-const gradedKind = (row: DefectRow): string => {
+export const gradedKind = (row: DefectRow): string => {
   const { label } = defectKind(row.kind);
   const iso = iso4628(row);
   return iso === null
@@ -38,12 +38,12 @@ const gradedKind = (row: DefectRow): string => {
     : `${label}, grade ${row.grade ?? ''} (ASTM D714); ${iso.grade} by the crosswalk of ${iso.source}`;
 };
 
-const placeOf = (row: DefectRow): string => {
+export const placeOf = (row: DefectRow): string => {
   const along = row.percent_of_length === null ? [] : [`${decimal(row.percent_of_length, 0)} % of the length`];
   return [place(row.place), ...along, ...(row.zone === '' ? [] : [row.zone])].join('; ');
 };
 
-const sizeOf = (row: DefectRow): string => {
+export const sizeOf = (row: DefectRow): string => {
   const { length_mm, width_mm, depth_mm } = row;
   const across = [length_mm, width_mm].flatMap((mm) => (mm === null ? [] : [decimal(mm, 1)])).join(' × ');
   const deep = depth_mm === null ? [] : [`${decimal(depth_mm, 1)} mm deep`];
@@ -54,7 +54,7 @@ const sizeOf = (row: DefectRow): string => {
   return [...(across === '' ? [] : [`${across} mm`]), ...deep, ...counted].join(', ') || 'size not recorded';
 };
 
-const layerOf = ({ layers }: PartRow, { layer }: DefectRow): string => {
+export const layerOf = ({ layers }: PartRow, { layer }: DefectRow): string => {
   const position = layers.findIndex(({ code }) => code === layer);
   return position < 0 ? 'layer not known' : `layer ${position + 1}, ${layers[position]?.name ?? ''}`;
 };
@@ -69,7 +69,7 @@ const decidedOf = (facts: RecordFacts, row: DefectRow, time: PlantTime): string 
 };
 
 /** A photo is named by the beginning of the SHA-256 of its original: enough to tell it, short enough to print. */
-const noteOf = (row: DefectRow, time: PlantTime): string => {
+export const noteOf = (row: DefectRow, time: PlantTime): string => {
   const hashes = row.photos.map(({ originalSha256 }) => originalSha256.slice(0, 12)).join(', ');
   return [
     `reported by ${row.by}, ${time.at(row.happened_at)}`,
@@ -145,13 +145,13 @@ const acceptanceOf = (row: Accepted, time: PlantTime): string | null => {
   return `${judged} by ${row.accepted_by}, ${time.at(row.accepted_at)}; ${identity(row.acceptance_identity)}${note}`;
 };
 
-const SEEN_FROM: Readonly<Record<string, SeenFrom>> = {
+export const SEEN_FROM: Readonly<Record<string, SeenFrom>> = {
   'hull molding': 'outside, from below',
   liner: 'inside, from above',
   'stringer grid': 'inside, from above',
 };
 
-const MARKS: Readonly<Record<DefectRow['state'], MarkState>> = {
+export const MARKS: Readonly<Record<DefectRow['state'], MarkState>> = {
   open: 'open',
   'repair to be accepted': 'open',
   repaired: 'repaired',

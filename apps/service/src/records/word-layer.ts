@@ -55,12 +55,12 @@ const verdictsIn = ({ verdicts, used }: RecordFacts, { root }: LayerRow): LayerV
   return [...verdictsOf(verdicts, root), ...ofLots];
 };
 
-const signatureOf = (record: LayerRow, time: PlantTime): string | null =>
+export const signatureOf = (record: LayerRow, time: PlantTime): string | null =>
   record.signed_by === null || record.signed_at === null
     ? null
     : `signed by ${record.signed_by}, ${time.at(record.signed_at)}; ${identity(record.signature_identity)}`;
 
-const climateOf = ({ climate: set }: Scheduled, record: LayerRow): string | null => {
+export const climateOf = ({ climate: set }: Scheduled, record: LayerRow): string | null => {
   const scheduled = [
     ...(set?.airTemperature ? [`air ${limits(set.airTemperature)}`] : []),
     ...(set?.relativeHumidity ? [`relative humidity ${limits(set.relativeHumidity)}`] : []),
@@ -71,7 +71,7 @@ const climateOf = ({ climate: set }: Scheduled, record: LayerRow): string | null
 };
 
 /** The plies as scheduled, or where none are written the materials and their targets; and the zone, unless it is all. */
-const pliesOf = (facts: RecordFacts, { plies, materials, zone }: Scheduled): string => {
+export const pliesOf = (facts: Pick<RecordFacts, 'materials'>, { plies, materials, zone }: Scheduled): string => {
   const materialsText = materials.map(({ material, target }) => {
     const name = facts.materials.get(material)?.name ?? material;
     return target === undefined ? name : `${name}, target ${target.quantity} ${unit(target.unit)}`;
@@ -83,7 +83,7 @@ const pliesOf = (facts: RecordFacts, { plies, materials, zone }: Scheduled): str
 /** Reinforcements that are woven or stitched; mat is the rest. */
 const WOVEN = /woven|cloth|stitched|biax|triax|quadrax|unidirectional/i;
 
-const hatchOf = (facts: RecordFacts, { plies, materials }: Scheduled): HatchKind => {
+export const hatchOf = (facts: Pick<RecordFacts, 'materials'>, { plies, materials }: Scheduled): HatchKind => {
   const found = materials.flatMap(({ material }) => facts.materials.get(material) ?? []);
   const has = (role: string): boolean => found.some((material) => material.role === role);
   if (has('core')) return 'core';

@@ -10,7 +10,10 @@ import { amount, count, decimal, stacked } from './word-values.js';
 const NAMED_FROM = 0.001;
 
 /** What was used in a layer, joint or repair, in the order in which it was. */
-export const wordUsed = ({ used, madeOf }: RecordFacts, placeId: string): readonly UsedView[] =>
+export const wordUsed = (
+  { used, madeOf }: Pick<RecordFacts, 'used' | 'madeOf'>,
+  placeId: string,
+): readonly UsedView[] =>
   used
     .filter((row) => row.into_id === placeId)
     .sort(inOrder)
@@ -50,7 +53,7 @@ export const wordSupplierLots = (lots: readonly SupplierLot[]): readonly string[
 };
 
 /** To a tenth of a percent; what is not all is not called all. */
-const percent = (fraction: number): string => {
+export const percent = (fraction: number): string => {
   if (fraction < 0.0005) return 'under 0.1 %';
   const text = decimal(fraction * 100, 1);
   return text === '100' && fraction < 1 - 1e-9 ? 'over 99.9 %' : `${text} %`;

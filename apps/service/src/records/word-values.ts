@@ -52,7 +52,8 @@ export const amount = ({ quantity, unit: code, kg }: EnteredAmount): Figure => (
   compared: code === 'kg' ? null : `${kilograms(kg)} kg`,
 });
 
-const kilograms = (kg: number): string => (kg < 0.001 ? String(Number(kg.toPrecision(2))) : decimal(kg, 3));
+/** Kilograms to the gram, or to two digits under a gram. */
+export const kilograms = (kg: number): string => (kg < 0.001 ? String(Number(kg.toPrecision(2))) : decimal(kg, 3));
 
 /** A reading as entered: a value, or the interval that a notch gauge bounds. */
 export interface EnteredReading {

@@ -1,11 +1,11 @@
 import type { HullView, PartView } from '@hull-record/contracts';
 import { h, type Child } from '../platform/dom.js';
-import { section } from '../platform/page.js';
+import { link, section } from '../platform/page.js';
 import { recomputingNote } from '../platform/recomputing-note.js';
 import { region } from '../platform/region.js';
 import { table } from '../platform/table.js';
 import { moment } from '../platform/words.js';
-import { readPart } from '../platform/calls.js';
+import { holdPointsPath, readPart } from '../platform/calls.js';
 import { mark } from '../marks/mark.js';
 import { defectsOf } from './defects.js';
 import { laminateSection } from './laminate-section.js';
@@ -30,6 +30,7 @@ export const partSection = (part: PartOfHull, reference: Reference): HTMLElement
       load: () => readPart(part.number),
       show: (view) => [
         recomputingNote(view.recomputing),
+        papersOf(view),
         laminateSection(view, reference.materials),
         defectsOf(view, reference.model),
         repairsOf(view),
@@ -37,6 +38,10 @@ export const partSection = (part: PartOfHull, reference: Reference): HTMLElement
       ],
     }),
   );
+
+/** Papers for the bay. */
+const papersOf = ({ number }: PartView): Child =>
+  h('p', {}, link(holdPointsPath(number), 'Hold-point sheet'), h('span', { class: 'soft' }, ' PDF'));
 
 const nonconformitiesOf = ({ nonconformities, number }: PartView): Child =>
   nonconformities.length === 0

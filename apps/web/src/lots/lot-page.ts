@@ -3,7 +3,7 @@ import { h, type Child } from '../platform/dom.js';
 import { empty, facts, heading, link, section, type Page } from '../platform/page.js';
 import { region } from '../platform/region.js';
 import type { Route } from '../platform/route.js';
-import { readLot } from '../platform/calls.js';
+import { lotReportPath, readLot } from '../platform/calls.js';
 import { amountWords, calendarDay, kilograms, moment } from '../platform/words.js';
 import { recomputingNote } from '../platform/recomputing-note.js';
 import { verdictsOf } from '../hulls/verdicts.js';
@@ -48,6 +48,7 @@ const show = (lot: LotView, route: Route): Child => [
     ['Measured gain or loss', lot.adjustedKg === 0 ? null : kilograms(lot.adjustedKg)],
     ['Left by the book', kilograms(lot.amount.kg + lot.adjustedKg - lot.usedKg)],
   ]),
+  h('p', {}, link(lotReportPath(lot.code), 'Lot report'), h('span', { class: 'soft' }, ' PDF, where it went')),
   recomputingNote(lot.recomputing),
   lot.verdicts.length === 0 ? null : section('Judged', verdictsOf(lot.verdicts)),
   section('Hulls that hold it', hullsThatHold(lot.code, route)),

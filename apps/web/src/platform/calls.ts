@@ -46,3 +46,7 @@ export const sharedLots = (hulls: readonly string[], cursor?: string) =>
 
 /** Where the build record of a hull is to be had. */
 export const buildRecordPath = (number: string): string => `/api/hulls/${seg(number)}/build-record.pdf`;
+
+/** Where the papers of a lot and of a part are to be had. */
+export const lotReportPath = (lot: string): string => `/api/lots/${seg(lot)}/report.pdf`;
+export const holdPointsPath = (part: string): string => `/api/parts/${seg(part)}/hold-points.pdf`;

@@ -1,0 +1,37 @@
+import type { DefectView } from '@hull-record/paper';
+import type { DefectRow } from '../../platform/views/faults.js';
+import type { PartRow } from '../../platform/views/making.js';
+import { verdictsOf, type VerdictRow } from '../../platform/views/verdicts.js';
+import type { DispositionRow } from '../load-judgements.js';
+import type { PlantTime } from '../plant-time.js';
+import { gradedKind, layerOf, noteOf, placeOf, sizeOf } from '../word-defects.js';
+import { wordDisposition } from '../word-judgements.js';
+
+/** What was found and decided about defects. */
+export interface DefectsJudged {
+  readonly part: PartRow;
+  readonly verdicts: readonly VerdictRow[];
+  readonly dispositions: ReadonlyMap<string, DispositionRow>;
+}
+
+/** Defects of a part as its papers print them, in the order given. */
+export const wordDefectsOf = (
+  rows: readonly DefectRow[],
+  { part, verdicts, dispositions }: DefectsJudged,
+  time: PlantTime,
+): readonly DefectView[] =>
+  rows.map((row) => {
+    const decided = dispositions.get(row.id);
+    const said = [
+      ...(decided === undefined ? [] : [wordDisposition(decided, time)]),
+      ...(row.repairs.length === 0 ? [] : [`repair ${row.repairs.join(', ')}`]),
+    ];
+    return {
+      ...{ mark: row.mark, kind: gradedKind(row), place: placeOf(row), size: sizeOf(row), layer: layerOf(part, row) },
+      ...{ state: row.state, disposition: said.length === 0 ? null : said.join('; '), note: noteOf(row, time) },
+      verdicts: verdictsOf(verdicts, row.id).map((verdict) => ({
+        ...verdict,
+        topic: `${verdict.topic} of ${row.mark}`,
+      })),
+    };
+  });

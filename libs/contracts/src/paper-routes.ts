@@ -1,0 +1,17 @@
+import { get } from './route.js';
+
+/** Papers beside the build record: of a lot, of a part in the bay, of equipment. */
+export const paperRoutes = {
+  lotReport: get({
+    path: '/api/lots/:lot/report.pdf',
+    tag: 'papers',
+    summary: 'What a lot is, what it is made of, how it was judged, and every hull that holds it, as PDF.',
+    produces: 'application/pdf',
+  }),
+  holdPoints: get({
+    path: '/api/parts/:part/hold-points.pdf',
+    tag: 'papers',
+    summary: 'The hold points of a part with what was made, read and found, signed or to be signed by hand, as PDF.',
+    produces: 'application/pdf',
+  }),
+} as const;
