@@ -102,3 +102,54 @@ describe('The sheet of the hold points of a part', () => {
     expect((await shop.get('/api/parts/NONE/hold-points.pdf')).status).toBe(404);
   });
 });
+
+describe('The order to repair defects of a part', () => {
+  const path = '/api/parts/86-4-H/repair-order.pdf';
+  let ids: readonly string[];
+  beforeAll(async () => {
+    await shop.startHull('86-4');
+    await shop.layer('86-4', 'L2', [{ lot: 'T1-2', amount: kg(20) }]);
+    ids = [await shop.defect('86-4-H', { layer: 'L2' }), await shop.defect('86-4-H', { kind: 'blister', grade: '6M' })];
+    await shop.dispose('defect', ids[0] ?? '', 'repair');
+  });
+
+  it.each([
+    ['which part and hull', 'Part 86-4-H Kind Hull molding Hull 86-4'],
+    ['where the defect is, and in which layer', 'D1 Dry spot'],
+    ['its grade', 'grade 6M (ASTM D714)'],
+    ['what was decided', 'repair: for a test (ADMIN'],
+    ['the map', '2 marks. A girth-by-station expansion'],
+    ['the plies', 'Layer L2 Plies 2 x mat 450'],
+    ['the lots with those of the supplier', 'T1-2'],
+    ['what is to come', '3 Bulk laminate 4 x mat 450 to come'],
+    ['never to mix them', 'Never mix catalyst and promoter directly.'],
+    ['that dust is dangerous', 'Fine dust can burn or explode'],
+    ['who has the last word', 'local codes and the authority having jurisdiction come first'],
+    ['what is filled in', 'Accepted by another person, day and time D1 D2 further'],
+  ])('says %s', async (_what, words) => {
+    expect((await readPaper(service, path)).text).toContain(printed(words));
+  });
+
+  it('is about the defects that are named, by mark or id, again and again or in a list', async () => {
+    for (const query of ['?defect=D2', `?defect=${ids[1] ?? ''}`]) {
+      const { text } = await readPaper(service, path + query);
+      expect(text).toContain(printed('1 mark. A girth'));
+      expect(text).not.toContain(printed('D1 Dry spot'));
+    }
+    const both = await readPaper(service, `${path}?defect=D1,D2`);
+    expect((await readPaper(service, `${path}?defect=D2&defect=d1`)).text).toBe(both.text);
+  });
+
+  it('refuses what is no defect of the part, and points at it', async () => {
+    const { status, body } = await shop.get(`${path}?defect=D1,D9`);
+    expect([status, body]).toMatchObject([400, { errors: [{ pointer: '/defect/1' }] }]);
+    expect((await shop.get(`${path}?defect=`)).status).toBe(400);
+    expect((await shop.get('/api/parts/NONE/repair-order.pdf')).status).toBe(404);
+  });
+
+  it('says of a part without open defects that there is nothing to repair', async () => {
+    const { text } = await readPaper(service, '/api/parts/86-1-D/repair-order.pdf');
+    expect(text).toContain(printed('there is nothing to repair'));
+    expect(text).not.toContain('filledin');
+  });
+});

@@ -24,6 +24,7 @@ export * from './molds.js';
 export * from './corrections.js';
 export * from './recomputations.js';
 export * from './trace.js';
+export * from './papers.js';
 export * from './problem.js';
 export * from './routes.js';
 export * from './examples.js';

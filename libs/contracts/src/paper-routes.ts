@@ -1,3 +1,4 @@
+import { RepairOrderQuery } from './papers.js';
 import { get } from './route.js';
 
 /** Papers beside the build record: of a lot, of a part in the bay, of equipment. */
@@ -12,6 +13,13 @@ export const paperRoutes = {
     path: '/api/parts/:part/hold-points.pdf',
     tag: 'papers',
     summary: 'The hold points of a part with what was made, read and found, signed or to be signed by hand, as PDF.',
+    produces: 'application/pdf',
+  }),
+  repairOrder: get({
+    path: '/api/parts/:part/repair-order.pdf',
+    tag: 'papers',
+    summary: 'Defects of a part with the laminate they are in, cautions, and a grid to be filled in by hand, as PDF.',
+    query: RepairOrderQuery,
     produces: 'application/pdf',
   }),
 } as const;

@@ -7,3 +7,5 @@ export type * from './lot-report/lot-report-view.js';
 export type * from './papers/paper-view.js';
 export { drawHoldPoints } from './hold-points/draw-hold-points.js';
 export type * from './hold-points/hold-points-view.js';
+export { drawRepairOrder } from './repair-order/draw-repair-order.js';
+export type * from './repair-order/repair-order-view.js';

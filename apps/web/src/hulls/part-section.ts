@@ -5,7 +5,7 @@ import { recomputingNote } from '../platform/recomputing-note.js';
 import { region } from '../platform/region.js';
 import { table } from '../platform/table.js';
 import { moment } from '../platform/words.js';
-import { holdPointsPath, readPart } from '../platform/calls.js';
+import { holdPointsPath, readPart, repairOrderPath } from '../platform/calls.js';
 import { mark } from '../marks/mark.js';
 import { defectsOf } from './defects.js';
 import { laminateSection } from './laminate-section.js';
@@ -39,9 +39,15 @@ export const partSection = (part: PartOfHull, reference: Reference): HTMLElement
     }),
   );
 
-/** Papers for the bay. */
-const papersOf = ({ number }: PartView): Child =>
-  h('p', {}, link(holdPointsPath(number), 'Hold-point sheet'), h('span', { class: 'soft' }, ' PDF'));
+/** Papers for the bay; an order to repair where a defect is open. */
+const papersOf = ({ number, defects }: PartView): Child =>
+  h(
+    'p',
+    {},
+    link(holdPointsPath(number), 'Hold-point sheet'),
+    ...(defects.some(({ state }) => state === 'open') ? [', ', link(repairOrderPath(number), 'Repair order')] : []),
+    h('span', { class: 'soft' }, ' PDF'),
+  );
 
 const nonconformitiesOf = ({ nonconformities, number }: PartView): Child =>
   nonconformities.length === 0

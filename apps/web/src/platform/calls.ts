@@ -50,3 +50,4 @@ export const buildRecordPath = (number: string): string => `/api/hulls/${seg(num
 /** Where the papers of a lot and of a part are to be had. */
 export const lotReportPath = (lot: string): string => `/api/lots/${seg(lot)}/report.pdf`;
 export const holdPointsPath = (part: string): string => `/api/parts/${seg(part)}/hold-points.pdf`;
+export const repairOrderPath = (part: string): string => `/api/parts/${seg(part)}/repair-order.pdf`;

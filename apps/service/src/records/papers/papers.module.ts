@@ -3,7 +3,12 @@ import { HoldPointsController } from './hold-points/hold-points.controller.js';
 import { DrawHoldPoints } from './hold-points/hold-points.query.js';
 import { LotReportController } from './lot-report/lot-report.controller.js';
 import { DrawLotReport } from './lot-report/lot-report.query.js';
+import { RepairOrderController } from './repair-order/repair-order.controller.js';
+import { DrawRepairOrder } from './repair-order/repair-order.query.js';
 
 /** Papers beside the build record: of a lot, of a part in the bay, of equipment. */
-@Module({ controllers: [LotReportController, HoldPointsController], providers: [DrawLotReport, DrawHoldPoints] })
+@Module({
+  controllers: [LotReportController, HoldPointsController, RepairOrderController],
+  providers: [DrawLotReport, DrawHoldPoints, DrawRepairOrder],
+})
 export class PapersModule {}
