@@ -150,6 +150,6 @@ describe('The order to repair defects of a part', () => {
   it('says of a part without open defects that there is nothing to repair', async () => {
     const { text } = await readPaper(service, '/api/parts/86-1-D/repair-order.pdf');
     expect(text).toContain(printed('there is nothing to repair'));
-    expect(text).not.toContain('filledin');
+    expect(text).not.toContain('Taperratio');
   });
 });

@@ -22,4 +22,10 @@ export const paperRoutes = {
     query: RepairOrderQuery,
     produces: 'application/pdf',
   }),
+  equipmentRecall: get({
+    path: '/api/equipment/:equipment/recall.pdf',
+    tag: 'papers',
+    summary: 'Checks of equipment, and all that was read or sprayed with it while it may have been unfit, as PDF.',
+    produces: 'application/pdf',
+  }),
 } as const;

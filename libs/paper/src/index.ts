@@ -9,3 +9,5 @@ export { drawHoldPoints } from './hold-points/draw-hold-points.js';
 export type * from './hold-points/hold-points-view.js';
 export { drawRepairOrder } from './repair-order/draw-repair-order.js';
 export type * from './repair-order/repair-order-view.js';
+export { drawEquipmentRecall } from './equipment-recall/draw-equipment-recall.js';
+export type * from './equipment-recall/equipment-recall-view.js';

@@ -1,4 +1,6 @@
 import { Module } from '@nestjs/common';
+import { EquipmentRecallController } from './equipment-recall/equipment-recall.controller.js';
+import { DrawEquipmentRecall } from './equipment-recall/equipment-recall.query.js';
 import { HoldPointsController } from './hold-points/hold-points.controller.js';
 import { DrawHoldPoints } from './hold-points/hold-points.query.js';
 import { LotReportController } from './lot-report/lot-report.controller.js';
@@ -8,7 +10,7 @@ import { DrawRepairOrder } from './repair-order/repair-order.query.js';
 
 /** Papers beside the build record: of a lot, of a part in the bay, of equipment. */
 @Module({
-  controllers: [LotReportController, HoldPointsController, RepairOrderController],
-  providers: [DrawLotReport, DrawHoldPoints, DrawRepairOrder],
+  controllers: [LotReportController, HoldPointsController, RepairOrderController, EquipmentRecallController],
+  providers: [DrawLotReport, DrawHoldPoints, DrawRepairOrder, DrawEquipmentRecall],
 })
 export class PapersModule {}
