@@ -6,7 +6,7 @@ import { PAPER } from './paper.js';
 /** The part that papers of the shop are about; invented. */
 export const PART: PaperPart = {
   ...{ number: 'H-0147', kind: 'Hull molding', hull: 'TS86-147', hin: 'TRZ86147K627', model: 'TS 86, open, 8.6 m' },
-  ...{ mold: 'M-86-2', schedule: 'TS86 hull molding, version 7' },
+  ...{ mold: 'M-86-2', schedule: 'TS86 hull molding, version 7', scrapped: null },
 };
 
 export const aHoldPoint = (changes: Partial<HoldPointView> = {}): HoldPointView => ({

@@ -86,9 +86,14 @@ describe('a hold-point sheet', () => {
   });
 
   it('says of a part without hold points that it has none', async () => {
-    const paper = await draw({ part: { ...PART, hull: null, hin: null }, holdPoints: [], defects: [] });
+    const paper = await draw({
+      part: { ...PART, hull: null, hin: null, scrapped: 'It fell.' },
+      holdPoints: [],
+      defects: [],
+    });
     expect(paper.text).toContain('setsnoholdpoints');
     expect(paper.text).toContain('joinedtonohullyet');
+    expect(paper.text).toContain('SCRAPPEDItfell.');
     expect(pageFaults(paper)).toEqual([]);
   });
 });

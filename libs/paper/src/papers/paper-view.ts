@@ -16,6 +16,8 @@ export interface PaperPart {
   readonly model: string;
   readonly mold: string;
   readonly schedule: string;
+  /** Why it was scrapped; null while it is not. */
+  readonly scrapped: string | null;
 }
 
 /** What a paper is about: `name` such as "Lot report", `code` that of its subject, `of` what the code is, such as "lot". */

@@ -16,4 +16,5 @@ export const partFacts = (part: PaperPart): readonly Fact[] => [
   ['Model', part.model],
   ['Mold', part.mold],
   ['Laminate schedule', part.schedule],
+  ['SCRAPPED', part.scrapped, 'bold'],
 ];

@@ -3,6 +3,7 @@ import type { PaperPart } from '@hull-record/paper';
 import { standing } from '../../platform/facts/standing.js';
 import { NotThere } from '../../platform/refusals.js';
 import { loadParts, NOW, type PartRow } from '../../platform/views/making.js';
+import { loadScrapped } from '../load-scrapped.js';
 import { plantOf, type PlantRow } from './plant-of.js';
 import { sentence } from './word-paper.js';
 
@@ -11,6 +12,8 @@ export interface FoundPart {
   readonly part: PartRow;
   readonly plant: PlantRow;
   readonly hin: string | null;
+  /** Why it was scrapped; null while it is not. */
+  readonly scrapped: string | null;
 }
 
 /**
@@ -30,12 +33,14 @@ export const findPart = async (tx: EntityManager, number: string): Promise<Found
      order by n.recorded_at desc, n.id limit 1`,
     [part.hull_id],
   );
-  return { part, plant: await plantOf(tx, 'part', part.id), hin: hin?.as_printed ?? null };
+  const scrapped = (await loadScrapped(tx, [part.id], NOW)).get(part.id) ?? null;
+  return { part, plant: await plantOf(tx, 'part', part.id), hin: hin?.as_printed ?? null, scrapped };
 };
 
 /** Words a part as papers of the shop name it. */
-export const wordPart = ({ part, hin }: FoundPart): PaperPart => ({
+export const wordPart = ({ part, hin, scrapped }: FoundPart): PaperPart => ({
   ...{ number: part.number, kind: sentence(part.kind), hull: part.hull, hin, mold: part.mold },
   model: `${part.model_name} (${part.model})`,
   schedule: `${part.model} ${part.kind}, version ${part.version}`,
+  scrapped,
 });

@@ -16,7 +16,7 @@ const WALK = `recursive up(id) as (
 
 const TOUCHED = [
   versions('part', 'x.id = $1'),
-  ...['part_schedule', 'layer_record', 'repair', 'defect', 'joint', 'nonconformity'].map((table) =>
+  ...['part_schedule', 'part_scrapped', 'layer_record', 'repair', 'defect', 'joint', 'nonconformity'].map((table) =>
     versions(table, 'x.part_id = $1'),
   ),
   ...['used', 'repair_defect'].map((table) =>
