@@ -4,7 +4,7 @@ import type { DemoPart } from './parts.js';
 import { quantityOf } from './publish-schedules.js';
 import type { LayerRecipe, Take } from './recipe.js';
 import { draft, type Draft, type Need } from './step.js';
-import { TANK_OF } from './tank.js';
+import { TANK_OF } from './tanks.js';
 import { later } from './working-days.js';
 
 /** The most that goes into one bucket, kg. */

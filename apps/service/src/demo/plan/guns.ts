@@ -1,5 +1,5 @@
 import type { MaterialCode } from './materials.js';
-import type { TankCode } from './tank.js';
+import type { TankCode } from './tanks.js';
 
 /** A spray gun of the demo: what it sprays, from which tank when it has one, and how much of which catalyst it adds. */
 export interface DemoGun {

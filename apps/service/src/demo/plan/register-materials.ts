@@ -1,7 +1,7 @@
 import { MATERIALS, materialOf, type MaterialCode } from './materials.js';
 import { QUALITY } from './people.js';
 import { draft, type Draft } from './step.js';
-import { TANKS } from './tank.js';
+import { TANKS } from './tanks.js';
 import { instant } from './working-days.js';
 
 const at = instant(0, '06:20');

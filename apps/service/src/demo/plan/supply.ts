@@ -6,7 +6,8 @@ import { deviceOf } from './people.js';
 import { PlannedGun } from './planned-gun.js';
 import type { Draft, Need, Seeded, Step } from './step.js';
 import { PlannedStore } from './store.js';
-import { PlannedTank, TANKS, type TankCode } from './tank.js';
+import { PlannedTank } from './planned-tank.js';
+import { TANKS, type TankCode } from './tanks.js';
 
 /** Puts what happens in order of time; what happens at once stays in the order given. */
 export const inOrder = <T extends { readonly at: string }>(all: readonly T[]): readonly T[] =>

@@ -1,22 +1,9 @@
 import { amount } from './amounts.js';
-import type { MaterialCode } from './materials.js';
 import type { Random } from './random.js';
 import { draft, type Draft, type Need } from './step.js';
 import { RECEIVING } from './people.js';
+import { TANKS, type TankCode } from './tanks.js';
 import { later } from './working-days.js';
-
-/** The bulk tanks: which material, how much they may hold, and how far they are filled. */
-export const TANKS = {
-  T1: { material: 'VE', capacityKg: 360, fullKg: 300 },
-  T2: { material: 'PE', capacityKg: 520, fullKg: 440 },
-} as const satisfies Readonly<
-  Record<string, { readonly material: MaterialCode; readonly capacityKg: number; readonly fullKg: number }>
->;
-
-export type TankCode = keyof typeof TANKS;
-
-/** The tank from which a material is sprayed, when it has one. */
-export const TANK_OF: Partial<Record<MaterialCode, TankCode>> = { VE: 'T1', PE: 'T2' };
 
 /** Never drawn down below this fraction of a full tank. */
 const LEAST_HEEL = 0.11;
