@@ -16,6 +16,10 @@ export const someReadings = (count: number, changes: Partial<ReadingsView> = {})
   limits: 'each spot ≥ 36, that is 90 % of 40',
   rule: 'ASTM D2583 readings, limit from the resin data sheet',
   equipment: 'gauge HB-03, checked Mon 23 Nov 2026',
+  plot: {
+    ...{ unit: 'Barcol', min: 36 },
+    points: Array.from({ length: count }, (_, i) => ({ value: 38 + (i % 8), verdict: 'inside' as const })),
+  },
   rows: Array.from({ length: count }, (_, i) => ({
     spot: String(i + 1),
     value: `${38 + (i % 8)}`,

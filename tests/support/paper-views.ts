@@ -170,7 +170,7 @@ export const aView = (changes: Partial<BuildRecordView> = {}): BuildRecordView =
     decoded: ['manufacturer TRZ, serial 86147', 'certified November 2026, model year 2027'],
     placement: 'Primary: starboard.',
   },
-  model: 'TS 86, open, 8.6 m',
+  ...{ model: 'TS 86, open, 8.6 m', cut: 'internal: people by badge', equipment: [] },
   stateAsOf: { instant: '2026-11-26T14:30:00Z', text: 'Thu 26 Nov 2026 09:30 (UTC−05:00)' },
   complete: false,
   completeness: 'Not complete: 5 layers are to be made, 1 defect is open, and the hull is not released.',

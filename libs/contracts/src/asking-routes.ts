@@ -6,6 +6,16 @@ import { RecomputationsPage, RecomputationView } from './recomputations.js';
 import { get, post } from './route.js';
 
 /** The searches, the papers, and whether the service is well. */
+/** For whom a build record is drawn: it decides how people are told, and whether notes are. */
+const RecordCuts = z.enum(['internal', 'dealer', 'expert']);
+export type RecordCut = z.output<typeof RecordCuts>;
+
+export const BuildRecordQuery = z.object({
+  asOf: Instant.optional(),
+  cut: RecordCuts.default('internal').describe('dealer: people by role, without notes; expert: people by number'),
+});
+export type BuildRecordQuery = z.output<typeof BuildRecordQuery>;
+
 export const askingRoutes = {
   lotHulls: get({
     path: '/api/lots/:lot/hulls',
@@ -57,8 +67,8 @@ export const askingRoutes = {
   buildRecord: get({
     path: '/api/hulls/:number/build-record.pdf',
     tag: 'papers',
-    summary: 'The build record as PDF; asOf draws an earlier state.',
-    query: z.object({ asOf: Instant.optional() }),
+    summary: 'The build record as PDF, in one of three cuts; asOf draws an earlier state.',
+    query: BuildRecordQuery,
     produces: 'application/pdf',
   }),
   live: get({

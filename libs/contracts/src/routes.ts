@@ -13,6 +13,7 @@ import { moldRoutes } from './mold-routes.js';
 import { storeRoutes } from './store-routes.js';
 import { paperRoutes } from './paper-routes.js';
 
+export type { BuildRecordQuery, RecordCut } from './asking-routes.js';
 export type { Route } from './route.js';
 
 /** Every call of the HTTP API, by name. */

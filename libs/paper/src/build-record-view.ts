@@ -17,6 +17,8 @@ export interface BuildRecordView {
   /** The moment whose state is printed: an ISO 8601 instant, and the words for it in the plant's time zone. */
   readonly stateAsOf: { readonly instant: string; readonly text: string };
   readonly complete: boolean;
+  /** For whom it is drawn, and how people are told in it. */
+  readonly cut: string;
   /** One sentence, such as "Not complete: 2 layers are to be made and the hull is not released." */
   readonly completeness: string;
   readonly lifeFacts: readonly LifeFactView[];
@@ -24,6 +26,7 @@ export interface BuildRecordView {
   readonly joints: readonly JointView[];
   /** Those of the hull itself and of the lots in it; those of a part stand with the part. */
   readonly nonconformities: readonly NonconformityView[];
+  readonly equipment: readonly EquipmentView[];
   readonly corrections: readonly CorrectionView[];
   /** Cautions that go with what the paper describes, one sentence an entry. */
   readonly cautions: readonly string[];
@@ -123,4 +126,14 @@ export interface CorrectionView {
   readonly after: string;
   readonly reason: string;
   readonly by: string;
+}
+
+/** Equipment that something was read or sprayed with, with its check state then. */
+export interface EquipmentView {
+  readonly code: string;
+  readonly what: string;
+  readonly lastUsed: string;
+  /** Such as "good on 3 Jun 2026 (timed catch)". */
+  readonly state: string;
+  readonly suspect: boolean;
 }

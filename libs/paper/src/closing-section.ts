@@ -1,4 +1,4 @@
-import type { BuildRecordView, CorrectionView, JointView } from './build-record-view.js';
+import type { BuildRecordView, CorrectionView, EquipmentView, JointView } from './build-record-view.js';
 import { nonconformitiesTable } from './defects-section.js';
 import { facts, nothing } from './facts.js';
 import type { Block } from './flow.js';
@@ -19,6 +19,10 @@ export function* closingSection(fonts: Fonts, view: BuildRecordView): Generator<
   yield view.nonconformities.length === 0
     ? nothing(fonts, 'No nonconformities are recorded for the hull itself or for lots in it.')
     : nonconformitiesTable(fonts, view.nonconformities);
+  yield title('Equipment');
+  yield view.equipment.length === 0
+    ? nothing(fonts, 'No equipment is named for what was read or sprayed.')
+    : equipmentTable(fonts, view.equipment);
   yield title('Corrections');
   yield view.corrections.length === 0
     ? nothing(fonts, 'No facts of this hull have been corrected.')
@@ -37,6 +41,24 @@ export function* closingSection(fonts: Fonts, view: BuildRecordView): Generator<
     view.cautions.map((caution) => para(caution)),
   );
 }
+
+/** Each gauge and gun with its check state when it was used last on this hull. */
+const equipmentTable = (fonts: Fonts, equipment: readonly EquipmentView[]): Block =>
+  table(
+    fonts,
+    [
+      { title: 'Code', share: 0.14 },
+      { title: 'What', share: 0.32 },
+      { title: 'Used last on this hull', share: 0.22 },
+      { title: 'Check state then', share: 0.32 },
+    ],
+    equipment.map(({ code, what, lastUsed, state, suspect }) => [
+      cell(code, 'code-bold'),
+      cell(what),
+      cell(lastUsed, 'note'),
+      cell(state, suspect ? 'bold' : 'body'),
+    ]),
+  );
 
 const jointSection = (fonts: Fonts, joint: JointView): readonly Block[] => [
   heading(fonts, joint.what, { level: 2, style: 'layer', before: 9 }),

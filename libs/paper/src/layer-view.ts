@@ -57,7 +57,17 @@ export interface ReadingsView {
   readonly limits: string;
   readonly rule: string;
   readonly equipment: string;
+  /** The readings on a line; left out where there is one reading, or none that is a number in one unit. */
+  readonly plot?: ReadingsPlot | undefined;
   readonly rows: readonly ReadingView[];
+}
+
+/** Readings of one kind as numbers in one unit, with their limits. */
+export interface ReadingsPlot {
+  readonly unit: string;
+  readonly min?: number | undefined;
+  readonly max?: number | undefined;
+  readonly points: readonly { readonly value: number; readonly verdict: Verdict }[];
 }
 
 /** One reading at one spot; each spot is judged, not the mean. */

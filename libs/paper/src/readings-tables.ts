@@ -2,6 +2,7 @@ import type { Block } from './flow.js';
 import type { Fonts } from './fonts.js';
 import type { ReadingsView, ReadingView } from './layer-view.js';
 import { para } from './paragraph.js';
+import { readingsPlot } from './readings-plot.js';
 import { cell, table, type Cell } from './table.js';
 import { heading, text } from './text-blocks.js';
 
@@ -10,6 +11,7 @@ export const readingsTables = (fonts: Fonts, groups: readonly ReadingsView[]): r
   groups.flatMap((group) => [
     heading(fonts, group.what, { level: 4, style: 'group', before: 7 }),
     text(fonts, [para(judgedBy(group), 'note')], 0, true),
+    ...(group.plot === undefined ? [] : [readingsPlot(fonts, group.plot)]),
     table(fonts, COLUMNS, group.rows.map(row)),
   ]);
 

@@ -21,6 +21,7 @@ export const titleSection = (fonts: Fonts, view: BuildRecordView): readonly Bloc
       ['It goes', view.hin?.placement ?? null],
       ['Model', view.model],
       ['State as of', view.stateAsOf.text],
+      ['Cut', view.cut],
       ['As an instant', view.stateAsOf.instant, 'code'],
     ],
     8,

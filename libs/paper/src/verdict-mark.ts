@@ -6,6 +6,9 @@ export const VERDICT_WIDTH = 12;
 
 const RADIUS = 3.6;
 
+/** How far right of its x the middle of a shape is, points. */
+export const VERDICT_MIDDLE = RADIUS + 0.5;
+
 /**
  * Draws the shape of a verdict, its left edge at x and its middle at y.
  *
@@ -14,7 +17,7 @@ const RADIUS = 3.6;
  */
 export const drawVerdict = (doc: PDFKit.PDFDocument, verdict: Verdict, x: number, y: number): void => {
   doc.save().lineWidth(0.9).lineCap('round').lineJoin('round');
-  SHAPES[verdict](doc, x + RADIUS + 0.5, y);
+  SHAPES[verdict](doc, x + VERDICT_MIDDLE, y);
   doc.restore();
 };
 

@@ -2,10 +2,12 @@ import { Injectable } from '@nestjs/common';
 import type { Readable } from 'node:stream';
 import { DataSource, type EntityManager } from 'typeorm';
 import { readAsOne } from '../platform/database/read-as-one.js';
+import type { BuildRecordQuery } from '@hull-record/contracts';
 import { drawBuildRecord } from '@hull-record/paper';
 import { findHull } from '../platform/lookups/find-hull.js';
 import { NotThere } from '../platform/refusals.js';
 import { NOW } from '../platform/views/making.js';
+import { cutFor, loadRoles } from './cut-for.js';
 import { loadHull } from './load-hull.js';
 import { loadRecordFacts, type RecordFacts } from './record-facts.js';
 import { wordRecord } from './word-record.js';
@@ -27,9 +29,13 @@ export class DrawBuildRecord {
   constructor(private readonly db: DataSource) {}
 
   /** @throws NotThere when there is no such hull, or was none at that instant */
-  async run(number: string, asOf?: string): Promise<BuildRecordPaper> {
-    const facts = await readAsOne(this.db, (tx) => load(tx, number, asOf));
-    return { number: facts.hull.number, pdf: drawBuildRecord(wordRecord(facts), facts.newest) };
+  async run(number: string, { asOf, cut = 'internal' }: Partial<BuildRecordQuery> = {}): Promise<BuildRecordPaper> {
+    const { facts, roles } = await readAsOne(this.db, async (tx) => ({
+      facts: await load(tx, number, asOf),
+      roles: cut === 'internal' ? new Map<string, string>() : await loadRoles(tx),
+    }));
+    const view = cutFor(wordRecord(facts), cut, roles);
+    return { number: facts.hull.number, pdf: drawBuildRecord(view, facts.newest) };
   }
 }
 

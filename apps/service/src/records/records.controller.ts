@@ -1,5 +1,5 @@
 import { Controller, Param, Query, StreamableFile } from '@nestjs/common';
-import { routes } from '@hull-record/contracts';
+import { routes, type BuildRecordQuery } from '@hull-record/contracts';
 import { Route } from '../platform/http/route.js';
 import { DrawBuildRecord } from './build-record.query.js';
 
@@ -10,9 +10,9 @@ export class RecordsController {
   @Route(routes.buildRecord)
   async buildRecord(
     @Param('number') number: string,
-    @Query({ schema: routes.buildRecord.query }) query: { readonly asOf?: string },
+    @Query({ schema: routes.buildRecord.query }) query: BuildRecordQuery,
   ): Promise<StreamableFile> {
-    const paper = await this.draw.run(number, query.asOf);
+    const paper = await this.draw.run(number, query);
     return new StreamableFile(paper.pdf, {
       type: 'application/pdf',
       disposition: `inline; filename="build-record-${fileSafe(paper.number)}.pdf"`,

@@ -45,6 +45,14 @@ const OTHERS = [
   'select x.id, x.root, null, x.recorded_at, null from fact.lot_input x where x.lot_id = any($4)',
   'select x.id, x.root, null, x.recorded_at, null from fact.lot_state x where x.lot_id = any($4)',
   'select x.id, x.root, null, x.recorded_at, null from fact.verdict x where x.about_id = any($4)',
+  `select x.id, x.root, null, x.recorded_at, null from fact.verdict x where x.about_kind = 'defect' and x.part_id = any($3)`,
+  `select x.id, x.root, null, x.recorded_at, null from (
+     select id, max(at) as last from (
+       select g.equipment_id as id, g.happened_at as at from fact.reading g join places p on p.root = g.of_id
+       union all select u.gun_id, u.happened_at from fact.used u join places p on p.root = u.into_id) used
+     where id is not null group by id) w
+   join fact.equipment_check x on x.equipment_id = w.id and x.happened_at <= coalesce(
+     (select min(k.happened_at) from fact.equipment_check k where k.equipment_id = w.id and k.happened_at > w.last), w.last)`,
   `select x.id, x.root, null, x.recorded_at, null from fact.nonconformity x where x.part_id = any($3)
    or (x.part_id is null and ((x.about_kind = 'hull' and x.about_id = $1) or x.about_id = any($4)))`,
 ];

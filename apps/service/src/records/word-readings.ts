@@ -1,9 +1,10 @@
 import type { ReadingsView, ReadingView } from '@hull-record/paper';
+import { fromSi, toSi, type UnitCode } from '@hull-record/trade';
 import type { ReadingRow } from '../platform/views/making.js';
 import type { PlantTime } from './plant-time.js';
 import type { RecordFacts } from './record-facts.js';
 import { wordDisposition } from './word-judgements.js';
-import { limits, place, reading, stacked } from './word-values.js';
+import { limits, place, reading, stacked, unit } from './word-values.js';
 
 /** The readings of a layer or repair, those judged by one rule and taken with one gauge together, spot by spot. */
 export const wordReadings = (facts: RecordFacts, placeId: string, time: PlantTime): readonly ReadingsView[] => {
@@ -29,8 +30,20 @@ const wordGroup = (facts: RecordFacts, rows: readonly ReadingRow[], time: PlantT
     limits: rule.limits === null ? 'none set' : limits(rule.limits),
     rule: rule.text.replace(/\.$/, ''),
     equipment: equipment ?? 'not recorded',
+    ...plotOf(rows),
     rows: rows.map((row) => wordReading(facts, row, time)),
   };
+};
+
+/** Readings as numbers on one line, when there are several and they are in the unit of their limits, or in one. */
+const plotOf = (rows: readonly ReadingRow[]): Pick<ReadingsView, 'plot'> => {
+  const [{ rule, unit: code }] = rows as [ReadingRow];
+  if (rows.length < 2 || rows.some((row) => row.unit !== code)) return {};
+  const { min, max, unit: of } = rule.limits ?? { unit: code };
+  const inUnit = (limit: number | undefined): number | undefined =>
+    limit === undefined ? undefined : Number(fromSi(toSi(limit, of as UnitCode), code as UnitCode).toPrecision(4));
+  const points = rows.map(({ value, verdict }) => ({ value: Number(value), verdict: verdictOf(verdict) }));
+  return { plot: { unit: unit(code), min: inUnit(min), max: inUnit(max), points } };
 };
 
 const wordReading = (facts: RecordFacts, row: ReadingRow, time: PlantTime): ReadingView => {

@@ -6,6 +6,7 @@ import type { RecordFacts } from './record-facts.js';
 import { cautionsOf, sourcesOf } from './sources.js';
 import { wordCorrections } from './word-corrections.js';
 import { wordDefects, wordMap, wordRepairs, wordTouchUps } from './word-defects.js';
+import { wordEquipment } from './word-equipment.js';
 import { wordHin, wordJoints, wordLife } from './word-hull.js';
 import { wordNonconformities } from './word-judgements.js';
 import { wordReadings } from './word-readings.js';
@@ -26,6 +27,8 @@ export const wordRecord = (facts: RecordFacts): BuildRecordView => {
     parts: facts.parts.map((part) => wordPart(facts, part, time)),
     joints: wordJoints(facts, time),
     nonconformities: wordNonconformities(facts, null, time),
+    cut: '',
+    equipment: wordEquipment(facts, time),
     corrections: wordCorrections(facts.corrections, time),
     cautions: cautionsOf(facts),
     sources: sourcesOf(facts),

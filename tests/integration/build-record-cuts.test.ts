@@ -1,0 +1,71 @@
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { openPaper } from '../support/read-pdf.js';
+import { startService, type RunningService } from '../support/service.js';
+import { Shop } from '../support/shop.js';
+
+let service: RunningService;
+let shop: Shop;
+beforeAll(async () => {
+  service = await startService();
+  shop = await new Shop(service).open();
+  await shop.receive('C-G', 'GEL-W');
+  await shop.act('/api/equipment', { code: 'MG-7', kind: 'gauge', description: 'Mil gauge' });
+  await shop.act('/api/equipment/MG-7/checks', { what: 'reference film', good: true });
+  await shop.startHull('C1');
+  const used = [{ lot: 'C-G', amount: { quantity: '18', unit: 'kg', basis: 'weighed' } }];
+  const layer = await shop.layer('C1', 'L1', used, { note: 'LAM-1 says the booth was cold' });
+  const spots = ['17', '18', '21'].map((value) => ({ value }));
+  await shop.act(`/api/layers/${layer}/readings`, { what: 'wet film', unit: 'mil', spots, equipment: 'MG-7' });
+});
+afterAll(() => service.close());
+
+const textOf = async (query: string): Promise<string> => {
+  const answer = await fetch(`${service.url}/api/hulls/C1/build-record.pdf${query}`);
+  const paper = await openPaper(Buffer.from(await answer.arrayBuffer()));
+  const pages: string[] = [];
+  for (let number = 1; number <= paper.numPages; number += 1) {
+    const { items } = await (await paper.getPage(number)).getTextContent();
+    pages.push(items.map((item) => ('str' in item ? item.str : '')).join(' '));
+  }
+  await paper.loadingTask.destroy();
+  return pages.join(' ').replaceAll(/\s+/g, ' ');
+};
+
+describe('the cuts of a build record', () => {
+  it('inside the plant it tells people by badge, with what they noted', async () => {
+    const text = await textOf('');
+    expect(text).toContain('Cut internal: people by badge');
+    expect(text).toContain('LAM-1 says the booth was cold');
+  });
+
+  it('for the dealer it tells roles, and nothing that somebody noted', async () => {
+    const text = await textOf('?cut=dealer');
+    expect(text).toContain('for the dealer: people by role');
+    expect(text).not.toMatch(/LAM-1|booth was cold/);
+    expect(text).toContain('laminator');
+  });
+
+  it('for an outside expert it numbers people', async () => {
+    const text = await textOf('?cut=expert');
+    expect(text).not.toContain('LAM-1');
+    expect(text).toMatch(/person \d says the booth was cold/);
+  });
+
+  it('of another name is refused, and the cuts are named', async () => {
+    const { status, body } = await shop.get('/api/hulls/C1/build-record.pdf?cut=press');
+    expect(status).toBe(400);
+    expect(body).toMatchObject({ errors: [{ pointer: '/cut', detail: expect.stringContaining('dealer') }] });
+  });
+});
+
+describe('what the build record tells of readings and equipment', () => {
+  it('draws readings between their limits, each limit with its number', async () => {
+    expect(await textOf('')).toMatch(/16 mil 20 mil/);
+  });
+
+  it('names the gauge with its check state then; and says when it is found unfit later', async () => {
+    expect(await textOf('')).toMatch(/MG-7 gauge, Mil gauge .* good on .* \(reference film\)/);
+    await shop.act('/api/equipment/MG-7/checks', { what: 'reference film', good: false });
+    expect(await textOf('')).toMatch(/\(reference film\) ?; found unfit on/);
+  });
+});
