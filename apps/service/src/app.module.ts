@@ -10,6 +10,7 @@ import { DispositionsModule } from './dispositions/dispositions.module.js';
 import { EquipmentModule } from './equipment/equipment.module.js';
 import { HealthModule } from './health/health.module.js';
 import { HullsModule } from './hulls/hulls.module.js';
+import { LabelsModule } from './labels/labels.module.js';
 import { LayersModule } from './layers/layers.module.js';
 import { LifeModule } from './life/life.module.js';
 import { LotsModule } from './lots/lots.module.js';
@@ -65,7 +66,16 @@ const FEATURES = [
     RepairsModule,
     CorrectionsModule,
   ],
-  ...[RecomputationsModule, PartsModule, TraceModule, RecordsModule, PapersModule, HealthModule, DemoModule],
+  ...[
+    RecomputationsModule,
+    PartsModule,
+    TraceModule,
+    RecordsModule,
+    PapersModule,
+    LabelsModule,
+    HealthModule,
+    DemoModule,
+  ],
 ];
 
 const EDGE = [

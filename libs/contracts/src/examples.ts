@@ -3,6 +3,7 @@ import { EXAMPLES_OF_STORE } from './examples-of-store.js';
 import { EXAMPLES_OF_TOUCH_UPS } from './examples-of-touch-ups.js';
 import { EXAMPLES_OF_CHECKS } from './examples-of-checks.js';
 import { EXAMPLES_OF_OWNERS } from './examples-of-owners.js';
+import { EXAMPLES_OF_LABELS } from './examples-of-labels.js';
 import { EXAMPLES_OF_RULES } from './examples-of-rules.js';
 import { EXAMPLES_OF_MOLDS } from './examples-of-molds.js';
 import { EXAMPLES_OF_MAKING } from './examples-of-making.js';
@@ -43,6 +44,7 @@ export const EXAMPLES: Readonly<Partial<Record<keyof typeof routes, object>>> = 
   ...EXAMPLES_OF_STORE,
   ...EXAMPLES_OF_MOLDS,
   ...EXAMPLES_OF_RULES,
+  ...EXAMPLES_OF_LABELS,
   ...EXAMPLES_OF_OWNERS,
   ...EXAMPLES_OF_CHECKS,
   ...EXAMPLES_OF_TOUCH_UPS,

@@ -21,6 +21,8 @@ export * from './owners.js';
 export * from './parts.js';
 export * from './store.js';
 export * from './molds.js';
+export * from './label-path.js';
+export * from './labels.js';
 export * from './corrections.js';
 export * from './recomputations.js';
 export * from './trace.js';

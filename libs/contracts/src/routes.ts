@@ -9,6 +9,7 @@ import { checkRoutes } from './check-routes.js';
 import { ownerRoutes } from './owner-routes.js';
 import { figureRoutes } from './figure-routes.js';
 import { ruleRoutes } from './rule-routes.js';
+import { labelRoutes } from './label-routes.js';
 import { moldRoutes } from './mold-routes.js';
 import { storeRoutes } from './store-routes.js';
 import { paperRoutes } from './paper-routes.js';
@@ -30,6 +31,7 @@ export const routes = {
   ...moldRoutes,
   ...ruleRoutes,
   ...figureRoutes,
+  ...labelRoutes,
   ...askingRoutes,
   ...paperRoutes,
 } as const;

@@ -11,3 +11,5 @@ export { drawRepairOrder } from './repair-order/draw-repair-order.js';
 export type * from './repair-order/repair-order-view.js';
 export { drawEquipmentRecall } from './equipment-recall/draw-equipment-recall.js';
 export type * from './equipment-recall/equipment-recall-view.js';
+export { drawLabels, LabelTooSmall } from './labels/draw-labels.js';
+export type * from './labels/label-view.js';

@@ -56,3 +56,5 @@ export * from './traceability/in-sequence.js';
 export * from './taper/check-repair.js';
 export * from './taper/ply-sizes.js';
 export * from './taper/taper.js';
+export * from './label-cautions.js';
+export * from './label-stock.js';
