@@ -95,6 +95,24 @@ describe('catalyst on promoter without resin', () => {
     expect(JSON.stringify(result)).toContain('Never mix catalyst and promoter directly.');
   });
 
+  it('puts what was made on safety hold: nobody goes on over it, and a use of it is held against it', async () => {
+    const plan = {
+      code: 'BAD-3',
+      inputs: [
+        { lot: 'BAD-1', amount: kg(0.5) },
+        { lot: 'VE', amount: kg(5) },
+      ],
+    };
+    const { stops } = await ask('/api/mixes/check', plan);
+    expect(stops).toContainEqual(expect.objectContaining({ rule: 'lot-on-safety-hold', goesOn: 'nobody' }));
+  });
+
+  it('is a stop also when resin goes in last: what went in is told in its order', async () => {
+    const resin = { lot: 'VE', amount: kg(20) };
+    const { stops } = await ask('/api/mixes/check', { code: 'BAD-4', inputs: [...inputs, resin] });
+    expect(stops.map(({ rule }) => rule)).toEqual(['catalyst-meets-promoter']);
+  });
+
   it('with resin between them is a mix; promoter after catalyst is warned of', async () => {
     const resin = { lot: 'VE', amount: kg(20) };
     expect((await ask('/api/mixes/check', { code: 'OK-1', inputs: [resin, ...inputs] })).stops).toEqual([]);

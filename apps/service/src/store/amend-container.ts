@@ -11,7 +11,7 @@ import { kilogramsOf } from '../platform/lots/known-amount.js';
 import { redraw } from '../platform/lots/redraw.js';
 import { NotThere, Unprocessable } from '../platform/refusals.js';
 import { ContainerEntity } from './container.entity.js';
-import { HoldEntity } from './hold.entity.js';
+import { HoldEntity } from '../platform/store/hold.entity.js';
 import { LotCountEntity, LotLossEntity } from './lot-facts.entity.js';
 
 const REASON = 'Its container is of another lot.';

@@ -6,7 +6,7 @@ import { standing } from '../platform/facts/standing.js';
 import { assertRole } from '../platform/people/assert-role.js';
 import { Unprocessable } from '../platform/refusals.js';
 import { findStanding } from '../platform/lookups/find-standing.js';
-import { HoldLiftEntity } from './hold.entity.js';
+import { HoldLiftEntity } from '../platform/store/hold.entity.js';
 
 interface Held {
   readonly id: string;

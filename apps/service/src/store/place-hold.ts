@@ -3,7 +3,7 @@ import type { PlaceHold as Request } from '@hull-record/contracts';
 import type { OpenedNonconformity } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findLotOrContainer } from './find-lot-or-container.js';
-import { HoldEntity } from './hold.entity.js';
+import { HoldEntity } from '../platform/store/hold.entity.js';
 
 /**
  * Holds a lot, or one container of it, from a time on. What was used after that time, and recorded before this, comes to

@@ -40,7 +40,7 @@ import { AcceptanceEntity } from '../../repairs/acceptance.entity.js';
 import { RepairDefectEntity } from '../../repairs/repair-defect.entity.js';
 import { RepairEntity } from '../../repairs/repair.entity.js';
 import { ContainerEntity, ContainerFactEntity } from '../../store/container.entity.js';
-import { HoldEntity, HoldLiftEntity } from '../../store/hold.entity.js';
+import { HoldEntity, HoldLiftEntity } from '../store/hold.entity.js';
 import { LotCountEntity, LotLossEntity, LotRetestEntity } from '../../store/lot-facts.entity.js';
 import { AskAnswerEntity } from '../../defects/ask-answer.entity.js';
 import { PartScrappedEntity } from '../../hulls/part-scrapped.entity.js';

@@ -1,5 +1,5 @@
 import { Column, Entity } from 'typeorm';
-import { FactRow } from '../platform/facts/fact-row.js';
+import { FactRow } from '../facts/fact-row.js';
 
 /** A hold on a lot, or on one container of it, from a time on. */
 @Entity({ schema: 'fact', name: 'hold' })
