@@ -8,11 +8,13 @@ let shop: Shop;
 beforeAll(async () => {
   service = await startService();
   shop = await new Shop(service).open();
-  await shop.receive('C-G', 'GEL-W');
+  await shop.receive('C-G', 'GEL-W', { expiresOn: '2026-12-31' });
+  const amount = { quantity: '200', unit: 'kg', basis: 'weighed' };
+  await shop.act('/api/lots/C-G/containers', { containers: [{ label: 'DRUM-7', kind: 'drum', amount }] });
   await shop.act('/api/equipment', { code: 'MG-7', kind: 'gauge', description: 'Mil gauge' });
   await shop.act('/api/equipment/MG-7/checks', { what: 'reference film', good: true });
   await shop.startHull('C1');
-  const used = [{ lot: 'C-G', amount: { quantity: '18', unit: 'kg', basis: 'weighed' } }];
+  const used = [{ container: 'DRUM-7', amount: { quantity: '18', unit: 'kg', basis: 'weighed' } }];
   const layer = await shop.layer('C1', 'L1', used, { note: 'LAM-1 says the booth was cold' });
   const spots = ['17', '18', '21'].map((value) => ({ value }));
   await shop.act(`/api/layers/${layer}/readings`, { what: 'wet film', unit: 'mil', spots, equipment: 'MG-7' });
@@ -59,6 +61,12 @@ describe('the cuts of a build record', () => {
 });
 
 describe('what the build record tells of readings and equipment', () => {
+  it('names the container of a lot, and the last day of its use', async () => {
+    const text = await textOf('');
+    expect(text).toContain('C-G of DRUM-7');
+    expect(text).toContain('last day of use 2026-12-31');
+  });
+
   it('draws readings between their limits, each limit with its number', async () => {
     expect(await textOf('')).toMatch(/16 mil 20 mil/);
   });

@@ -32,6 +32,8 @@ export interface LayerView {
 /** An amount of a lot put into a layer, a joint or a repair. */
 export interface UsedView {
   readonly lot: string;
+  /** Its last day of use, such as 2026-10-09; null where it has none. */
+  readonly lastDay?: string | null | undefined;
   /** Suppliers' lots behind it, with their fractions, such as "AR-60622-1 (81 %)". */
   readonly supplierLots: readonly string[];
   readonly material: string;

@@ -17,9 +17,9 @@ export const usedTable = (fonts: Fonts, used: readonly UsedView[]): Block =>
     used.map(row),
   );
 
-const row = ({ lot, supplierLots, material, amount, basis, corrected }: UsedView): readonly Cell[] => [
+const row = ({ lot, lastDay, supplierLots, material, amount, basis, corrected }: UsedView): readonly Cell[] => [
   { paragraphs: [para(lot, 'code-bold'), ...supplierLots.map((supplied) => para(supplied, 'code-note'))] },
-  cell(material),
+  { paragraphs: [para(material), ...(lastDay ? [para(`last day of use ${lastDay}`, 'note')] : [])] },
   cell(amount, 'code'),
   { paragraphs: [para(basis), ...(corrected ? [para('corrected', 'bold')] : [])] },
 ];

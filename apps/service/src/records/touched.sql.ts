@@ -44,6 +44,7 @@ const OTHERS = [
   'select x.id, x.root, null, x.recorded_at, null from fact.lot x where x.root = any($4::uuid[])',
   'select x.id, x.root, null, x.recorded_at, null from fact.lot_input x where x.lot_id = any($4)',
   'select x.id, x.root, null, x.recorded_at, null from fact.lot_state x where x.lot_id = any($4)',
+  'select x.id, x.root, null, x.recorded_at, null from fact.lot_retest x where x.lot_id = any($4)',
   'select x.id, x.root, null, x.recorded_at, null from fact.verdict x where x.about_id = any($4)',
   `select x.id, x.root, null, x.recorded_at, null from fact.verdict x where x.about_kind = 'defect' and x.part_id = any($3)`,
   `select x.id, x.root, null, x.recorded_at, null from (

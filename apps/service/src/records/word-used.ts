@@ -20,13 +20,21 @@ export const wordUsed = (
     .map((row) => wordUse(row, madeOf.byLot.get(row.lot_id) ?? { supplierLots: [], weakness: 0 }));
 
 const wordUse = (row: UsedRow, { supplierLots, weakness }: MadeOf): UsedView => ({
-  lot: row.tank === null ? row.lot : `${row.lot} in tank ${row.tank}`,
+  lot: [row.lot, ...wayOf(row)].join(' '),
+  lastDay: row.last_day,
   supplierLots: wordSupplierLots(supplierLots),
   material: row.material ?? mixOf(supplierLots),
   amount: stacked(amount(row)),
   basis: basisOf(Math.max(weaknessOf(row.basis), weakness)),
   corrected: row.id !== row.root,
 });
+
+/** By which way it came: out of a tank or container, through a gun. */
+const wayOf = ({ tank, container, gun }: UsedRow): readonly string[] => [
+  ...(tank === null ? [] : [`in tank ${tank}`]),
+  ...(container === null ? [] : [`of ${container}`]),
+  ...(gun === null ? [] : [`by ${gun}`]),
+];
 
 /** By the time it was used, then lot and amount; two of the same at the same time print the same. */
 const inOrder = (a: UsedRow, b: UsedRow): number =>

@@ -64,6 +64,6 @@ export const rejectedOf = (lot: string, container: string, at: string): string =
   order by box.label)`;
 
 /** SQL: the last day of use of a lot as known by an instant: that of its newest retest, or its own. */
-export const expiryAt = (l: string, at: string): string => `coalesce((
-  select again.expires_on from fact.lot_retest again where again.lot_id = ${l}.root and again.happened_at <= ${at} and ${standing('again')}
+export const expiryAt = (l: string, at: string, asOf?: string): string => `coalesce((
+  select again.expires_on from fact.lot_retest again where again.lot_id = ${l}.root and again.happened_at <= ${at} and ${standing('again', asOf)}
   order by again.happened_at desc, again.recorded_at desc, again.id limit 1), ${l}.expires_on)`;

@@ -3,6 +3,7 @@ import type { Climate, ScheduleLayer } from '@hull-record/contracts';
 import type { Place, Skin } from '@hull-record/trade';
 import { isSuspect } from '../equipment/suspect.sql.js';
 import { standing } from '../facts/standing.js';
+import { expiryAt } from '../store/holds.sql.js';
 import { layersOf, scheduleOf } from '../layers/layers-of-part.sql.js';
 import { scheduleLayerJson } from '../layers/schedule-layer.sql.js';
 
@@ -90,6 +91,10 @@ export interface UsedRow {
   readonly lot: string;
   readonly material: string | null;
   readonly tank: string | null;
+  readonly gun: string | null;
+  readonly container: string | null;
+  /** Last day of use of the lot, as known when it was used. */
+  readonly last_day: string | null;
   readonly quantity: string;
   readonly unit: string;
   readonly basis: string;
@@ -98,12 +103,15 @@ export interface UsedRow {
 }
 
 const USED = `
-  select u.id, u.root, u.into_id, u.lot_id, l.code as lot, m.name as material, t.code as tank, u.quantity::text, u.unit, u.basis, u.kg, u.happened_at
+  select u.id, u.root, u.into_id, u.lot_id, l.code as lot, m.name as material, t.code as tank,
+    e.code as gun, k.label as container, ${expiryAt('l', 'u.happened_at', '$2')}::text as last_day, u.quantity::text, u.unit, u.basis, u.kg, u.happened_at
   from fact.used u
   join fact.lot l on l.root = u.lot_id and ${standing('l', '$2')}
   left join fact.tank lt on lt.id = l.tank_id
   left join fact.material m on m.root = coalesce(l.material_id, lt.material_id) and ${standing('m', '$2')}
   left join fact.tank t on t.id = u.tank_id
+  left join fact.equipment e on e.id = u.gun_id
+  left join fact.container k on k.root = u.container_id and ${standing('k', '$2')}
   where u.into_id = any($1) and ${standing('u', '$2')} order by u.happened_at, l.code, u.root`;
 
 /** What was used in layers, joints and repairs. */
