@@ -73,7 +73,13 @@ describe('what the build record tells of readings and equipment', () => {
 
   it('names the gauge with its check state then; and says when it is found unfit later', async () => {
     expect(await textOf('')).toMatch(/MG-7 gauge, Mil gauge .* good on .* \(reference film\)/);
+    const good = new Date().toISOString();
     await shop.act('/api/equipment/MG-7/checks', { what: 'reference film', good: false });
+    const before = new Date().toISOString();
+    await shop.act('/api/equipment/MG-7/checks', { what: 'reference film', good: true });
     expect(await textOf('')).toMatch(/\(reference film\) ?; found unfit on/);
+    expect(await textOf('')).toContain('suspect: the equipment may have been unfit then');
+    expect(await textOf(`?asOf=${encodeURIComponent(before)}`)).toContain('found unfit on');
+    expect(await textOf(`?asOf=${encodeURIComponent(good)}`)).not.toMatch(/unfit|suspect/);
   });
 });

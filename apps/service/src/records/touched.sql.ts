@@ -53,7 +53,8 @@ const OTHERS = [
        union all select u.gun_id, u.happened_at from fact.used u join places p on p.root = u.into_id) used
      where id is not null group by id) w
    join fact.equipment_check x on x.equipment_id = w.id and x.happened_at <= coalesce(
-     (select min(k.happened_at) from fact.equipment_check k where k.equipment_id = w.id and k.happened_at > w.last), w.last)`,
+     (select min(k.happened_at) from fact.equipment_check k where k.equipment_id = w.id and k.what = x.what
+       and k.happened_at > w.last), w.last)`,
   `select x.id, x.root, null, x.recorded_at, null from fact.nonconformity x where x.part_id = any($3)
    or (x.part_id is null and ((x.about_kind = 'hull' and x.about_id = $1) or x.about_id = any($4)))`,
 ];

@@ -7,7 +7,11 @@ import { wordDisposition } from './word-judgements.js';
 import { limits, place, reading, stacked, unit } from './word-values.js';
 
 /** The readings of a layer or repair, those judged by one rule and taken with one gauge together, spot by spot. */
-export const wordReadings = (facts: RecordFacts, placeId: string, time: PlantTime): readonly ReadingsView[] => {
+export const wordReadings = (
+  facts: Pick<RecordFacts, 'readings' | 'dispositions'>,
+  placeId: string,
+  time: PlantTime,
+): readonly ReadingsView[] => {
   const groups = new Map<string, ReadingRow[]>();
   for (const row of facts.readings.filter(({ of_id }) => of_id === placeId).sort(bySpot)) {
     const key = JSON.stringify([row.what, row.rule.limits, row.rule.text, row.equipment]);
@@ -23,7 +27,11 @@ const bySpot = (a: ReadingRow, b: ReadingRow): number =>
   Number(a.value) - Number(b.value) ||
   (a.root < b.root ? -1 : 1);
 
-const wordGroup = (facts: RecordFacts, rows: readonly ReadingRow[], time: PlantTime): ReadingsView => {
+const wordGroup = (
+  facts: Pick<RecordFacts, 'dispositions'>,
+  rows: readonly ReadingRow[],
+  time: PlantTime,
+): ReadingsView => {
   const [{ what, rule, equipment }] = rows as [ReadingRow];
   return {
     what: what.charAt(0).toUpperCase() + what.slice(1),
@@ -46,10 +54,11 @@ const plotOf = (rows: readonly ReadingRow[]): Pick<ReadingsView, 'plot'> => {
   return { plot: { unit: unit(code), min: inUnit(min), max: inUnit(max), points } };
 };
 
-const wordReading = (facts: RecordFacts, row: ReadingRow, time: PlantTime): ReadingView => {
+const wordReading = (facts: Pick<RecordFacts, 'dispositions'>, row: ReadingRow, time: PlantTime): ReadingView => {
   const decided = facts.dispositions.get(row.root);
   const notes = [
     ...(row.crosses_limit ? ['the gauge interval reaches across a limit'] : []),
+    ...(row.suspect ? ['suspect: the equipment may have been unfit then'] : []),
     ...(decided === undefined ? [] : [wordDisposition(decided, time)]),
     ...(row.id === row.root ? [] : ['corrected']),
   ];

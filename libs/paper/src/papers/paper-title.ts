@@ -1,55 +1,12 @@
 import type { Block } from '../flow.js';
 import type { Fonts } from '../fonts.js';
-import { INK, STROKE } from '../ink.js';
-import { drawLines, heightOf, para, setLines } from '../paragraph.js';
-import { CONTENT_WIDTH, MARGIN } from '../sheet.js';
-import { artifact, mark, open } from '../tags.js';
+import { para } from '../paragraph.js';
 import { text } from '../text-blocks.js';
+import { titleBlock } from '../title-block.js';
 import type { PaperSubject, PaperView } from './paper-view.js';
 
-/** Room for the framed code, points; a longer code stands under the title instead. */
-const FRAME = 220;
-
-/** Plant and title on the left, the code framed on the right where it is short enough; then whether figures may change. */
-export const paperTitle = (fonts: Fonts, view: PaperView, subject: PaperSubject): readonly Block[] => [
-  titleBlock(fonts, view, subject),
+/** Plant, title and code of a paper; then whether figures may change. */
+export const paperTitle = (fonts: Fonts, view: PaperView, { name, of, code }: PaperSubject): readonly Block[] => [
+  titleBlock(fonts, { plantName: view.plantName, name, of, code }),
   ...(view.recomputing === null ? [] : [text(fonts, [para(view.recomputing, 'bold')], 6)]),
 ];
-
-const titleBlock = (fonts: Fonts, view: PaperView, { name, of, code }: PaperSubject): Block => {
-  const number = setLines(fonts, [para(code, 'number')], FRAME);
-  const framed = number.length === 1;
-  const numberWidth = framed ? (number[0]?.width ?? 0) + 24 : 0;
-  const words = [para(view.plantName, 'bold'), para(name, 'title'), ...(framed ? [] : [para(code, 'number')])];
-  const left = setLines(fonts, words, CONTENT_WIDTH - numberWidth - 16);
-  const height = Math.max(heightOf(left), framed ? 44 : 0) + 6;
-  return {
-    before: 0,
-    lead: height,
-    draw: (sheet, parent) => {
-      const { doc, y } = sheet;
-      const element = open(doc, parent, 'H1');
-      mark(doc, element, 'H1', () => drawLines(doc, fonts, left, { x: MARGIN, y, width: CONTENT_WIDTH }));
-      element.end();
-      const x = MARGIN + CONTENT_WIDTH - numberWidth;
-      artifact(doc, 'Layout', () => {
-        doc
-          .moveTo(MARGIN, y + height)
-          .lineTo(MARGIN + CONTENT_WIDTH, y + height)
-          .lineWidth(STROKE.bold)
-          .stroke(INK.ink);
-        if (framed) doc.rect(x, y, numberWidth, 28).lineWidth(STROKE.line).stroke(INK.ink);
-      });
-      if (framed) {
-        const box = open(doc, parent, 'P');
-        const caption = setLines(fonts, [para(of, 'note')], numberWidth);
-        mark(doc, box, 'P', () => {
-          drawLines(doc, fonts, number, { x: x + 12, y: y + 4, width: numberWidth });
-          drawLines(doc, fonts, caption, { x, y: y + 31, width: numberWidth, align: 'right' });
-        });
-        box.end();
-      }
-      sheet.y += height;
-    },
-  };
-};

@@ -146,7 +146,7 @@ const READINGS = `
   select g.id, g.root, g.of_id, g.what, g.spot, g.value::text, g.below::text, g.unit, g.si_value, g.place, q.code as equipment, g.verdict,
     g.crosses_limit, g.rule, w.badge as by, g.happened_at,
     (select o.concession from fact.disposition o where o.of_id = g.root and ${standing('o', '$2')} order by o.recorded_at desc limit 1) as concession,
-    ${isSuspect('g.equipment_id', 'g.happened_at')} as suspect
+    ${isSuspect('g.equipment_id', 'g.happened_at', '$2')} as suspect
   from fact.reading g
   join fact.journal e on e.id = g.entry_id join fact.person w on w.id = e.person_id
   left join fact.equipment q on q.id = g.equipment_id

@@ -9,7 +9,7 @@ import { count } from '../../word-values.js';
 import { wordPart } from '../find-part.js';
 import { wordDefectsOf } from '../word-defects-of.js';
 import { sentence, wordPaper } from '../word-paper.js';
-import { wordReadingsOf } from '../word-readings-of.js';
+import { wordReadings } from '../../word-readings.js';
 import type { HoldPointFacts } from './hold-points-facts.js';
 
 type Scheduled = PartRow['layers'][number];
@@ -54,7 +54,7 @@ const wordHoldPoint = (facts: HoldPointFacts, layer: Scheduled, position: number
       enteredBy: record.entered_by,
       climate: climateOf(layer, record),
     },
-    readings: wordReadingsOf(facts, record.root, time),
+    readings: wordReadings(facts, record.root, time),
     missing: missingOf(facts, layer, record),
     verdicts: verdictsOf(facts.verdicts, record.root),
     nonconformities: facts.nonconformities

@@ -4,7 +4,7 @@ import { amount, decimal, inline, kilograms, limits, unit } from '../../word-val
 import { percent } from '../../word-used.js';
 import { sentence, wordPaper } from '../word-paper.js';
 import { verdictsOf } from '../../../platform/views/verdicts.js';
-import { wordReadingsOf } from '../word-readings-of.js';
+import { wordReadings } from '../../word-readings.js';
 import type { LotFacts } from './lot-facts.js';
 import { wordReach } from './word-reach.js';
 
@@ -38,7 +38,7 @@ export const wordLotReport = (facts: LotFacts): LotReportView => {
     containers: wordContainers(facts),
     madeOf: facts.made ? wordMadeOf(facts) : [],
     assumes: facts.made ? WELL_MIXED : null,
-    readings: wordReadingsOf(facts, lot.id, time),
+    readings: wordReadings(facts, lot.id, time),
     verdicts: verdictsOf(facts.verdicts, lot.id),
     nonconformities: facts.nonconformities.map((row) => {
       const decided = facts.dispositions.get(row.id);
