@@ -33,7 +33,7 @@ describe('the demo plant', () => {
     });
     await service.get(DemoPlant).load(() => {});
     const { body } = await shop.get('/health/ready');
-    expect(body).toMatchObject({ ready: true, demo: { state: 'failed', done: 14 } });
+    expect(body).toMatchObject({ ready: true, demo: { state: 'failed', done: 17 } });
     expect(service.get(DemoProgress).now.detail).toMatch(/^device TAB-MOLD: /);
     expect(errors).toHaveBeenCalledWith(expect.stringContaining('device TAB-MOLD'));
   });

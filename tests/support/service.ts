@@ -36,6 +36,8 @@ export const startService = async (asked: ToStart = {}): Promise<RunningService>
   const app = await createApp({ db, dataDir, plant, quiet: true, ...asked });
   await app.listen(0, '127.0.0.1');
   const owner = new pg.Pool({ connectionString: clone.ownerUrl, max: 2, options: '-c timezone=UTC' });
+  // A search that is cut short asks on for a moment: what it asks ends with the database.
+  owner.on('error', () => undefined);
   return {
     url: await app.getUrl(),
     server: app.getHttpServer() as Server,
