@@ -4,6 +4,7 @@ import './cases/lot-page.js';
 import './cases/finding.js';
 import './cases/troubles.js';
 import './cases/reading-ease.js';
+import './cases/next-layer.js';
 import { clearStage, setStage } from './stage.js';
 
 // The cases share one service, one story and one browser: each costs seconds to start.

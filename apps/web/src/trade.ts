@@ -17,5 +17,6 @@ export {
   toSi,
   TRANSOM_GAP_MM,
   transomOutline,
+  windowCountdown,
 } from '/lib/trade/index.js';
 export type { GirthLine, MapPoint, Place, Skin } from '/lib/trade/index.js';

@@ -6,6 +6,7 @@ import { mark, stamp, tape } from '../marks/mark.js';
 import { HATCH_WORDS, layerHatch } from '../marks/layer-hatch.js';
 import { moment } from '../platform/words.js';
 import { layerWords } from './layer-words.js';
+import { nextLayer } from './next-layer.js';
 import { readingsOf } from './readings.js';
 import { verdictsOf } from './verdicts.js';
 import { usedList } from './used.js';
@@ -19,7 +20,7 @@ type Layer = PartView['layers'][number];
  */
 export const laminateSection = ({ layers, number }: PartView, materials: readonly MaterialView[]): Child => {
   if (layers.length === 0) return empty('The schedule of this part has no layers.');
-  const drawn = table(`Laminate of ${number}, outside first`, columns(materials), layers);
+  const drawn = table(`Laminate of ${number}, outside first`, columns(materials, layers), layers);
   drawn.classList.add('laminate');
   return [
     drawn,
@@ -36,12 +37,12 @@ const readAndJudged = ({ record, scheduled }: Layer): Child => [
   verdictsOf(record?.verdicts ?? []),
 ];
 
-const columns = (materials: readonly MaterialView[]): readonly Column<Layer>[] => [
+const columns = (materials: readonly MaterialView[], layers: readonly Layer[]): readonly Column<Layer>[] => [
   { head: 'Section', cell: (layer) => band(layer, materials), class: 'band' },
   { head: 'Layer', cell: layerWords, names: true },
   { head: 'Lots used', cell: ({ record }) => (record === null ? '–' : usedList(record.used)) },
   { head: 'Readings', cell: readAndJudged },
-  { head: 'State', cell: state },
+  { head: 'State', cell: (layer) => [state(layer), waitsForNext(layer, layers)] },
 ];
 
 const band = ({ scheduled, record }: Layer, materials: readonly MaterialView[]): Child => {
@@ -71,6 +72,13 @@ const state = ({ scheduled: { holdPoint }, record }: Layer): Child => {
     h('p', {}, stamp(`${holdPoint} · ${signature.by} · `, moment(signature.at))),
     identity(signature.identity),
   ];
+};
+
+/** The time left for the next layer, while none that goes on this one is made. */
+const waitsForNext = ({ scheduled, record }: Layer, layers: readonly Layer[]): Child => {
+  const window = record?.nextLayer;
+  const next = layers.filter((layer) => layer.scheduled.predecessors.includes(scheduled.code));
+  return window && next.length > 0 && next.every((layer) => layer.record === null) ? nextLayer(window) : null;
 };
 
 const identity = (how: string): Child =>
