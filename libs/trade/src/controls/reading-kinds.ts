@@ -47,6 +47,12 @@ export const READING_KINDS_OF_THE_SHOP = {
     on: ['layer', 'repair'],
     possible: { min: 0 },
   },
+  'glass content': {
+    dimension: 'ratio',
+    equipment: ['scale'],
+    on: ['layer', 'repair', 'part'],
+    possible: { min: 0, max: 1 },
+  },
   moisture: { dimension: 'ratio', equipment: ['moisture meter'], on: ['layer', 'part'], possible: { min: 0, max: 1 } },
 } as const satisfies Readonly<Record<string, ReadingKind>>;
 
