@@ -13,6 +13,7 @@ beforeAll(async () => {
   await shop.act('/api/lots/C-G/containers', { containers: [{ label: 'DRUM-7', kind: 'drum', amount }] });
   await shop.act('/api/equipment', { code: 'MG-7', kind: 'gauge', description: 'Mil gauge' });
   await shop.act('/api/equipment/MG-7/checks', { what: 'reference film', good: true });
+  await shop.act('/api/molds/M-86-1/care', { what: 'waxed', doneBy: ['LAM-1'] });
   await shop.startHull('C1');
   const used = [{ container: 'DRUM-7', amount: { quantity: '18', unit: 'kg', basis: 'weighed' } }];
   const layer = await shop.layer('C1', 'L1', used, { note: 'LAM-1 says the booth was cold' });
@@ -61,6 +62,10 @@ describe('the cuts of a build record', () => {
 });
 
 describe('what the build record tells of readings and equipment', () => {
+  it('tells the state of the mold, the pull and the last care before it', async () => {
+    expect(await textOf('')).toMatch(/M-86-1, state 1, pull 1; waxed /);
+  });
+
   it('names the container of a lot, and the last day of its use', async () => {
     const text = await textOf('');
     expect(text).toContain('C-G of DRUM-7');
@@ -81,5 +86,13 @@ describe('what the build record tells of readings and equipment', () => {
     expect(await textOf('')).toContain('suspect: the equipment may have been unfit then');
     expect(await textOf(`?asOf=${encodeURIComponent(before)}`)).toContain('found unfit on');
     expect(await textOf(`?asOf=${encodeURIComponent(good)}`)).not.toMatch(/unfit|suspect/);
+  });
+
+  it('tells a check that is withdrawn among the corrections', async () => {
+    const id = await shop.act('/api/equipment/MG-7/checks', {
+      ...{ what: 'inspection', good: true, happenedAt: '2026-01-01T08:00:00.000Z' },
+    });
+    await shop.act('/api/corrections', { corrects: id, reason: 'the gauge was not here then' });
+    expect(await textOf('')).toMatch(/Check of MG-7, inspection .* withdrawn the gauge was not here then/);
   });
 });

@@ -2,6 +2,7 @@ import type { EntityManager } from 'typeorm';
 import { loadDefects, loadNonconformities, loadRepairs, loadTouchUps } from '../platform/views/faults.js';
 import { loadVerdicts } from '../platform/views/verdicts.js';
 import { loadLayerRecords, loadParts, loadReadings, loadUsed } from '../platform/views/making.js';
+import { loadMolds } from './load-molds.js';
 import { loadEquipment } from './load-equipment.js';
 import { loadCorrections } from './load-corrections.js';
 import { loadScrapped } from './load-scrapped.js';
@@ -43,6 +44,7 @@ export const loadRecordFacts = async (tx: EntityManager, hull: HullRow, asOf: st
     scrapped: await loadScrapped(tx, partIds, asOf),
     life: await loadLife(tx, hull.id, asOf),
     materials: await loadMaterials(tx, hull.id, codes, asOf),
+    molds: await loadMolds(tx, partIds, asOf),
     equipment: await loadEquipment(tx, places, asOf),
     corrections: await loadCorrections(tx, drawn, asOf),
     newest: await loadNewest(tx, drawn, asOf),

@@ -40,7 +40,10 @@ const OF_PARTS = [
 
 const OTHERS = [
   'select x.id, x.root, null, x.recorded_at, null from fact.hull x where x.id = $1',
-  'select x.id, x.root, null, x.recorded_at, null from fact.part x where x.id = any($3)',
+  `select x.id, x.root, null, x.recorded_at, null from fact.part x join fact.part p on p.mold_id = x.mold_id
+   where p.id = any($3) and x.happened_at <= p.happened_at`,
+  `select x.id, x.root, null, x.recorded_at, null from fact.mold_care x join fact.part p on p.mold_id = x.mold_id
+   where p.id = any($3) and x.happened_at <= p.happened_at`,
   'select x.id, x.root, null, x.recorded_at, null from fact.lot x where x.root = any($4::uuid[])',
   'select x.id, x.root, null, x.recorded_at, null from fact.lot_input x where x.lot_id = any($4)',
   'select x.id, x.root, null, x.recorded_at, null from fact.lot_state x where x.lot_id = any($4)',

@@ -74,6 +74,20 @@ const DESCRIBED: Readonly<Record<string, Described>> = {
       ['place', 'place', 'x.place'],
     ],
   },
+  equipment_check: {
+    subject: `'Check of ' || (select e.code from fact.equipment e where e.id = x.equipment_id) || ', ' || x.what`,
+    values: [
+      ['found', 'text', `case when x.good then 'good' else 'unfit' end`],
+      ['time', 'instant', 'x.happened_at'],
+    ],
+  },
+  mold_care: {
+    subject: `'Care of mold ' || (select o.code from fact.mold o where o.id = x.mold_id)`,
+    values: [
+      ['what', 'text', 'x.what'],
+      ['time', 'instant', 'x.happened_at'],
+    ],
+  },
   signature: {
     subject: `'Signature of ' || ${versionOf('layer_record', 'x.layer_record_id')}`,
     values: [['signed by', 'text', badges('array[x.signed_by]')]],

@@ -38,7 +38,7 @@ export const wordRecord = (facts: RecordFacts): BuildRecordView => {
 const wordPart = (facts: RecordFacts, part: PartRow, time: PlantTime): PartView => ({
   number: part.number,
   kind: part.kind.charAt(0).toUpperCase() + part.kind.slice(1),
-  mold: part.mold,
+  mold: moldOf(part, facts, time),
   schedule: `${part.model} ${part.kind}, version ${part.version}`,
   joined: joinedOf(part, time, facts.scrapped.get(part.id)),
   readings: wordReadings(facts, part.id, time),
@@ -48,6 +48,14 @@ const wordPart = (facts: RecordFacts, part: PartRow, time: PlantTime): PartView 
   nonconformities: wordNonconformities(facts, part.id, time),
   map: wordMap(facts, part),
 });
+
+/** The mold, with its state and care when the part was begun in it. */
+const moldOf = ({ id, mold }: PartRow, { molds }: RecordFacts, time: PlantTime): string => {
+  const then = molds.get(id);
+  if (then === undefined) return mold;
+  const care = then.cared_at === null ? 'no care of it on record' : `${then.care ?? ''} ${time.at(then.cared_at)}`;
+  return `${mold}, state ${then.state}, pull ${then.pull}; ${care}`;
+};
 
 const joinedOf = (
   { kind, joined_at: at, joined_by: by }: PartRow,
