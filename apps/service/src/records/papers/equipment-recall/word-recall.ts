@@ -26,7 +26,9 @@ export const wordRecall = (facts: RecallFacts): EquipmentRecallView => {
 };
 
 const wordCheck = (facts: RecallFacts, check: CheckRow, time: PlantTime): EquipmentCheckLine => {
-  const value = check.value === null ? [] : [`${check.value} ${check.unit === null ? '' : unit(check.unit)}`.trim()];
+  // A per cent worked out of grams has the noise of arithmetic in its last digits.
+  const figure = check.value === null ? null : Number(check.value.toPrecision(6));
+  const value = figure === null ? [] : [`${figure} ${check.unit === null ? '' : unit(check.unit)}`.trim()];
   const allowed = check.limits === null ? [] : [`limits ${limits(check.limits)}`];
   return {
     when: time.at(check.happened_at),
