@@ -18,6 +18,16 @@ beforeAll(async () => {
   const used = [{ container: 'DRUM-7', amount: { quantity: '18', unit: 'kg', basis: 'weighed' } }];
   const layer = await shop.layer('C1', 'L1', used, { note: 'LAM-1 says the booth was cold' });
   const spots = ['17', '18', '21'].map((value) => ({ value }));
+  const set = { kind: 'layer record', note: 'Pelham says the booth was cold' };
+  await shop.act('/api/corrections', { corrects: layer, reason: 'misheard', set });
+  const place = { surface: 'shell', side: 'port', fromTransomMm: 3_000, girthMm: 500 };
+  const defect = await shop.act('/api/parts/C1-H/defects', { kind: 'chip', place, note: 'Quorn dropped a roller' });
+  const repair = await shop.act('/api/parts/C1-H/repairs', {
+    ...{ defects: [defect], procedure: 'RP-1', plies: [], doneBy: ['PAT-1'], enteredBy: 'PAT-1' },
+  });
+  const accepted = { enteredBy: 'INS-1', accepted: true, note: 'Tarn looked twice' };
+  await shop.act(`/api/repairs/${repair}/acceptances`, accepted);
+  await shop.act('/api/hulls/C1/life', { what: 'demolded', note: 'Ludlow helped' });
   await shop.act(`/api/layers/${layer}/readings`, { what: 'wet film', unit: 'mil', spots, equipment: 'MG-7' });
 });
 afterAll(() => service.close());
@@ -34,17 +44,26 @@ const textOf = async (query: string): Promise<string> => {
   return pages.join(' ').replaceAll(/\s+/g, ' ');
 };
 
+/** What people wrote freely; invented. */
+const WRITTEN = [
+  ...['LAM-1 says the booth was cold', 'Pelham says the booth was cold', 'Quorn dropped a roller'],
+  ...['Tarn looked twice', 'Ludlow helped'],
+];
+
 describe('the cuts of a build record', () => {
   it('inside the plant it tells people by badge, with what they noted', async () => {
     const text = await textOf('');
     expect(text).toContain('Cut internal: people by badge');
-    expect(text).toContain('LAM-1 says the booth was cold');
+    for (const written of WRITTEN) expect(text).toContain(written);
   });
 
   it('for the dealer it tells roles, and nothing that somebody noted', async () => {
     const text = await textOf('?cut=dealer');
     expect(text).toContain('for the dealer: people by role');
     expect(text).not.toMatch(/LAM-1|booth was cold/);
+    for (const written of WRITTEN) expect(text).not.toContain(written);
+    expect(text).toContain('misheard');
+    expect(text).toContain('note changed, left out here');
     expect(text).toContain('laminator');
   });
 

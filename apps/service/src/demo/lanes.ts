@@ -35,7 +35,11 @@ export const inLanes = async <T>(
     const ended = Promise.all(before)
       .then(() => slot(() => (failures.length > 0 ? Promise.resolve() : run(task))))
       .catch((failure: unknown) => void failures.push(failure));
-    for (const key of uses) used.set(key, [...(used.get(key) ?? []), ended]);
+    for (const key of uses) {
+      const others = used.get(key);
+      if (others) others.push(ended);
+      else used.set(key, [ended]);
+    }
     for (const key of changes) {
       changed.set(key, ended);
       used.delete(key);

@@ -10,6 +10,7 @@ import { NOW } from '../platform/views/making.js';
 import { cutFor, loadRoles } from './cut-for.js';
 import { loadHull } from './load-hull.js';
 import { loadRecordFacts, type RecordFacts } from './record-facts.js';
+import { withoutNotes } from './without-notes.js';
 import { wordRecord } from './word-record.js';
 
 /** The build record of a hull on paper. */
@@ -34,7 +35,7 @@ export class DrawBuildRecord {
       facts: await load(tx, number, asOf),
       roles: cut === 'internal' ? new Map<string, string>() : await loadRoles(tx),
     }));
-    const view = cutFor(wordRecord(facts), cut, roles);
+    const view = cutFor(wordRecord(cut === 'dealer' ? withoutNotes(facts) : facts), cut, roles);
     return { number: facts.hull.number, pdf: drawBuildRecord(view, facts.newest) };
   }
 }

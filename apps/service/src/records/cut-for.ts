@@ -16,13 +16,13 @@ export const loadRoles = async (tx: EntityManager): Promise<ReadonlyMap<string, 
 
 const SAYS: Readonly<Record<RecordCut, string>> = {
   internal: 'internal: people by badge',
-  dealer: 'for the dealer: people by role; notes that somebody wrote are left out',
+  dealer: 'for the dealer: people by role; notes are left out, reasons of decisions and corrections stay',
   expert: 'for an outside expert: people by number, the same for the same person; all else as recorded',
 };
 
 /**
- * A build record as it may be handed out. Names are on none; the dealer's tells roles and no notes, an outside expert's
- * tells people apart without saying who they are.
+ * A build record as it may be handed out. Names are on none; the dealer's tells roles (and is worded of facts without
+ * notes), an outside expert's tells people apart without saying who they are.
  *
  * @param roles badges of the plant with their roles
  */
@@ -37,8 +37,7 @@ export const cutFor = (view: BuildRecordView, cut: RecordCut, roles: ReadonlyMap
     return `person ${number}`;
   };
   const nameOf = cut === 'dealer' ? (badge: string) => roles.get(badge) ?? '' : numbered;
-  const rewritten = mapTexts(named, (text) => text.replace(badges, nameOf)) as BuildRecordView;
-  return cut === 'dealer' ? withoutNotes(rewritten) : rewritten;
+  return mapTexts(named, (text) => text.replace(badges, nameOf)) as BuildRecordView;
 };
 
 const escaped = (text: string): string => text.replaceAll(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`);
@@ -50,13 +49,3 @@ const mapTexts = (value: unknown, change: (text: string) => string): unknown => 
   if (value === null || typeof value !== 'object') return value;
   return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, mapTexts(each, change)]));
 };
-
-const withoutNotes = (view: BuildRecordView): BuildRecordView => ({
-  ...view,
-  parts: view.parts.map((part) => ({
-    ...part,
-    layers: part.layers.map((layer) => ({ ...layer, note: null })),
-    defects: part.defects.map((defect) => ({ ...defect, note: null })),
-  })),
-  joints: view.joints.map((joint) => ({ ...joint, note: null })),
-});
