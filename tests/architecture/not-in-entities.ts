@@ -33,6 +33,7 @@ export const KEPT_BY_THE_WRITER: Readonly<Record<string, string>> = {
   touch_up_number_once: 'numbers are given under a lock',
   touch_up_makers: 'repeats the primary key, for acceptances to refer to',
   journal_position_once: 'the database counts',
+  unproved_entry_once: 'an entry is marked once, in its own transaction',
   layer_record_makers: 'repeats the primary key, for signatures to refer to',
   repair_makers: 'repeats the primary key, for acceptances to refer to',
   plant_code_once: 'the plant is opened under an id made of its code',

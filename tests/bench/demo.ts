@@ -2,6 +2,7 @@ import 'reflect-metadata';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { asService } from '../../apps/service/src/platform/access/call.js';
 import { createApp } from '../../apps/service/src/create-app.js';
 import { ACTS } from '../../apps/service/src/demo/acts.js';
 import { inLanes } from '../../apps/service/src/demo/lanes.js';
@@ -30,9 +31,11 @@ try {
   const spent = new Map<string, { ms: number; times: number }>();
   await inLanes(steps, touchesOf, async (step) => {
     const begun = performance.now();
-    await ACTS[step.act]((useCase) => app.get(useCase, { strict: false }), step).catch((error: unknown) => {
-      throw new Error(step.name, { cause: error });
-    });
+    await asService(() => ACTS[step.act]((useCase) => app.get(useCase, { strict: false }), step)).catch(
+      (error: unknown) => {
+        throw new Error(step.name, { cause: error });
+      },
+    );
     const of = spent.get(step.act) ?? { ms: 0, times: 0 };
     spent.set(step.act, { ms: of.ms + performance.now() - begun, times: of.times + 1 });
   });

@@ -23,7 +23,7 @@ afterAll(() => service.close());
 const stateOf = (text: string): string => /Asaninstant(\S+?Z)/.exec(text)?.[1] ?? 'no moment';
 
 const refusal = async (path: string) => {
-  const answer = await fetch(`${service.url}${path}`);
+  const answer = await fetch(`${service.url}${path}`, { headers: await service.signedIn() });
   const body = (await answer.json()) as { type: string; errors?: { pointer: string }[] };
   return { status: answer.status, type: body.type, pointer: body.errors?.[0]?.pointer };
 };

@@ -11,7 +11,7 @@ let here: string;
 beforeAll(async () => {
   service = await startService();
   await recordWhole(await new Shop(service).open());
-  const answer = await fetch(`${service.url}/api/hulls/86-1/build-record.pdf`);
+  const answer = await fetch(`${service.url}/api/hulls/86-1/build-record.pdf`, { headers: await service.signedIn() });
   here = sha256(new Uint8Array(await answer.arrayBuffer()));
 }, 60_000);
 afterAll(() => service.close());
@@ -55,7 +55,7 @@ const orderOf = async (table: string): Promise<readonly string[]> =>
 
 describe('The same facts give the same bytes', () => {
   it('drawn twice by one process', async () => {
-    const answer = await fetch(`${service.url}/api/hulls/86-1/build-record.pdf`);
+    const answer = await fetch(`${service.url}/api/hulls/86-1/build-record.pdf`, { headers: await service.signedIn() });
     expect(sha256(new Uint8Array(await answer.arrayBuffer()))).toBe(here);
   });
 

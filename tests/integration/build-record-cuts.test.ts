@@ -33,7 +33,9 @@ beforeAll(async () => {
 afterAll(() => service.close());
 
 const textOf = async (query: string): Promise<string> => {
-  const answer = await fetch(`${service.url}/api/hulls/C1/build-record.pdf${query}`);
+  const answer = await fetch(`${service.url}/api/hulls/C1/build-record.pdf${query}`, {
+    headers: await service.signedIn(),
+  });
   const paper = await openPaper(Buffer.from(await answer.arrayBuffer()));
   const pages: string[] = [];
   for (let number = 1; number <= paper.numPages; number += 1) {

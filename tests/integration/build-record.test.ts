@@ -36,10 +36,7 @@ describe('The build record of a hull', () => {
     ['a film as an interval, with its verdict', '16 to under 18 mil (406 to under 457 µm) not recorded inside'],
     ['that a gauge could not tell', 'inside the gauge interval reaches across a limit'],
     ['a reading outside, and its concession', 'outside use as is under concession C-7: for a test (ADMIN, 5 Jan 2026'],
-    [
-      'who signed, and how far that is known',
-      'HP 1 signed by INS-1, 5 Jan 2026 02:35 UTC−5; identity stated, not proved',
-    ],
+    ['who signed, and how far that is known', 'HP 1 signed by INS-1, 5 Jan 2026 02:35 UTC−5; identity proved'],
     ['a crew', 'Done by LAM-1, LAM-2 Entered by ADMIN'],
     ['two suppliers’ lots behind a tank', 'T1-2 in tank T1 S-R-2 (80 %) S-R-1 (20 %) Vinyl ester resin'],
     ['an amount in the unit it was entered in, with the weakest basis', '44.1 lb (20.003 kg) metered corrected'],

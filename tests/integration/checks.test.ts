@@ -174,7 +174,7 @@ describe('a disposition', () => {
   it('is for quality, and not for who made it', async () => {
     const about = await early('921');
     const decision = { of: 'nonconformity', about, disposition: 'scrap', reason: 'x' };
-    expect((await shop.post('/api/dispositions', shop.envelope({ ...decision, enteredBy: 'LAM-2' }))).status).toBe(403);
+    expect((await shop.post('/api/dispositions', shop.envelope({ ...decision, enteredBy: 'REC-1' }))).status).toBe(403);
     await shop.act('/api/people', { badge: 'BOTH', name: 'Both', roles: ['laminator', 'quality'] });
     await shop.startHull('922');
     await shop.act('/api/parts/922-H/layers', planned('L2', ['VE'], { doneBy: ['BOTH'] }));

@@ -70,7 +70,7 @@ describe('touch-ups', () => {
       shop.envelope({ spots: [pits(1), { zone: 'x', kind: 'ding', count: 1 }], doneBy: ['PAT-1'] }),
     );
     expect([wrong.status, JSON.stringify(wrong.body)]).toEqual([400, expect.stringContaining('/spots/1/kind')]);
-    const limit = { spotsInAZone: 5, spotsOnAPart: 12, largestMm: 10, source: 'x', enteredBy: 'LAM-1' };
+    const limit = { spotsInAZone: 5, spotsOnAPart: 12, largestMm: 10, source: 'x', enteredBy: 'REC-1' };
     expect((await shop.post('/api/touch-up-limits', shop.envelope(limit))).status).toBe(403);
   });
 });

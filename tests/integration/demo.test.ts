@@ -18,7 +18,7 @@ let recordedAtStop = 0;
 
 /** Loads a part of the demo, stops in the middle, and loads the rest: as when the service was stopped meanwhile. */
 beforeAll(async () => {
-  service = await startService();
+  service = await startService({ roles: 'as opened' });
   shop = new Shop(service);
   const demo = service.get(DemoPlant);
   const begun = demo.load(() => {});

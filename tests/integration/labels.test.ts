@@ -29,10 +29,10 @@ afterAll(() => service.close());
 
 type Asked = readonly { readonly of: Labelled; readonly code: string }[];
 
-const ask = (body: Fields): Promise<Response> =>
+const ask = async (body: Fields): Promise<Response> =>
   fetch(`${service.url}/api/labels.pdf`, {
     method: 'POST',
-    headers: { 'content-type': 'application/json' },
+    headers: { 'content-type': 'application/json', ...(await service.signedIn()) },
     body: JSON.stringify(body),
   });
 

@@ -190,8 +190,8 @@ describe('the signature of a hold point', () => {
       constraint: 'signature_of_the_record_as_made',
     });
     const { status, body } = await sign(layer, 'QUA-1');
-    expect([status, body.result]).toEqual([201, { holdPoint: 'HP 1', identity: 'stated' }]);
-    expect((await record('S-1', 'L1'))?.signature).toMatchObject({ by: 'QUA-1', identity: 'stated' });
+    expect([status, body.result]).toEqual([201, { holdPoint: 'HP 1', identity: 'proved' }]);
+    expect((await record('S-1', 'L1'))?.signature).toMatchObject({ by: 'QUA-1', identity: 'proved' });
   });
 
   it('is given once: of two at once one is told that it is signed', async () => {

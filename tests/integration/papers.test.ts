@@ -75,7 +75,7 @@ describe('The sheet of the hold points of a part', () => {
     ['the climate beside its limits', 'Made by LAM-1 Entered by ADMIN Climate air 21.4 °C'],
     ['a reading outside, and its concession', 'outside use as is under concession C-7'],
     ['who signed', 'HP 1 signed by INS-1'],
-    ['how far that is known', 'identity stated, not proved'],
+    ['how far that is known', 'identity proved'],
   ])('says %s', async (_what, words) => {
     const { text } = await readPaper(service, '/api/parts/86-1-H/hold-points.pdf');
     expect(text).toContain(printed(words));

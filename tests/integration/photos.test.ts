@@ -39,7 +39,7 @@ const taken = (width: number, height: number): Promise<Buffer> =>
     .toBuffer();
 
 const shown = async (id: string): Promise<{ headers: Headers; bytes: Buffer }> => {
-  const answer = await fetch(`${service.url}/api/photos/${id}`);
+  const answer = await fetch(`${service.url}/api/photos/${id}`, { headers: await service.signedIn() });
   expect(answer.status).toBe(200);
   return { headers: answer.headers, bytes: Buffer.from(await answer.arrayBuffer()) };
 };
@@ -76,7 +76,9 @@ describe('a photo of a defect', () => {
     expect(photos.map(({ id }) => id)).toEqual(ids);
     await shop.correct(String(ids[0]));
     expect((await shop.read<DefectView>(`/api/defects/${own}`)).photos).toHaveLength(2);
-    expect((await fetch(`${service.url}/api/photos/${String(ids[0])}`)).status).toBe(404);
+    expect(
+      (await fetch(`${service.url}/api/photos/${String(ids[0])}`, { headers: await service.signedIn() })).status,
+    ).toBe(404);
   });
 
   it.each(['png', 'webp', 'jpeg'] as const)(

@@ -84,7 +84,9 @@ describe('a correction of a year-old fill', () => {
   it('is said by every answer that rests on it', async () => {
     const says = { recomputations: [id], says: expect.stringContaining('figures may change') };
     const defect = await shop.defect('Y5-H', { layer: 'L2' });
-    const [streamed] = (await (await fetch(`${service.url}/api/lots/R-2/hulls.ndjson`)).text())
+    const [streamed] = (
+      await (await fetch(`${service.url}/api/lots/R-2/hulls.ndjson`, { headers: await service.signedIn() })).text()
+    )
       .trim()
       .split('\n')
       .slice(-1);

@@ -79,7 +79,7 @@ describe('a repair', () => {
       expect(await judge(repair, maker)).toMatchObject(refusal(409, 'accepter-is-maker', '/enteredBy'));
     expect((await judge(repair, 'QUA-1')).body.result).toEqual({ accepted: true });
     expect((await defect(id)).state).toBe('repaired');
-    expect((await repairs(part))[0]?.acceptance).toMatchObject({ accepted: true, by: 'QUA-1', identity: 'stated' });
+    expect((await repairs(part))[0]?.acceptance).toMatchObject({ accepted: true, by: 'QUA-1', identity: 'proved' });
     const { release } = await shop.read<HullView>(`/api/hulls/${hull}`);
     expect(release.inTheWay.map(({ rule }) => rule)).not.toContain('defect-open');
   });

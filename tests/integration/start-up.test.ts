@@ -10,6 +10,7 @@ import {
   leftBehind,
   newFolder,
   postmasterOf,
+  signInFirst,
   start,
   type Started,
 } from '../support/start-up.js';
@@ -17,14 +18,16 @@ import {
 beforeAll(build, 120_000);
 afterAll(cleanUp);
 
-const json = async (url: string): Promise<unknown> => (await fetch(url)).json();
+type Headers = Readonly<Record<string, string>>;
 
-const registerDealer = async (url: string): Promise<number> => {
+const json = async (url: string, headers: Headers = {}): Promise<unknown> => (await fetch(url, { headers })).json();
+
+const registerDealer = async (url: string, signedIn: Headers): Promise<number> => {
   const body = {
     ...{ id: randomUUID(), enteredBy: 'ADMIN', device: 'DESK', happenedAt: new Date().toISOString() },
     ...{ code: 'NLM', name: 'Northlight Marine', place: 'Calder Bay' },
   };
-  const headers = { 'content-type': 'application/json' };
+  const headers = { 'content-type': 'application/json', ...signedIn };
   return (await fetch(`${url}/api/dealers`, { method: 'POST', headers, body: JSON.stringify(body) })).status;
 };
 
@@ -51,11 +54,11 @@ describe('the service on its own database', () => {
   });
 
   it.each([
-    ['a Host that only points here', { Host: 'evil.example' }, 'host-not-local'],
-    ['a Host that begins like ours', { Host: '127.0.0.1.evil.example' }, 'host-not-local'],
-    ['a page of another origin', { Origin: 'http://evil.example' }, 'origin-not-local'],
-    ['a page on another port of this machine', { Origin: 'http://127.0.0.1:1' }, 'origin-not-local'],
-    ['a page without an origin', { Origin: 'null' }, 'origin-not-local'],
+    ['a Host that only points here', { Host: 'evil.example' }, 'host-not-known'],
+    ['a Host that begins like ours', { Host: '127.0.0.1.evil.example' }, 'host-not-known'],
+    ['a page of another origin', { Origin: 'http://evil.example' }, 'origin-not-known'],
+    ['a page on another port of this machine', { Origin: 'http://127.0.0.1:1' }, 'origin-not-known'],
+    ['a page without an origin', { Origin: 'null' }, 'origin-not-known'],
   ])('refuses %s', async (_what, headers, code) => {
     for (const path of ['/api/lots', '/health/ready', '/api/docs', '/']) {
       const answer = await askWith(`${url}${path}`, headers as Record<string, string>);
@@ -78,7 +81,7 @@ describe('the service on its own database', () => {
   });
 
   it('stops in order at Ctrl-C, though the terminal and npm both send it, and leaves no process and no lock', async () => {
-    expect(await registerDealer(url)).toBe(201);
+    expect(await registerDealer(url, await signInFirst(first))).toBe(201);
     const postmaster = postmasterOf(dataDir);
     expect(isAlive(postmaster)).toBe(true);
     expect(leftBehind(dataDir).sort()).toEqual(['pg.owner', 'pg/postmaster.pid']);
@@ -94,7 +97,9 @@ describe('the service on its own database', () => {
 
   it('keeps the data over a second start, and stops at SIGTERM too', async () => {
     const second = start({ DATA_DIR: dataDir });
-    expect(await json(`${await second.url()}/api/dealers`)).toMatchObject([{ code: 'NLM' }]);
+    expect(await json(`${await second.url()}/api/dealers`, await signInFirst(second, false))).toMatchObject([
+      { code: 'NLM' },
+    ]);
     second.kill('SIGTERM');
     expect(await second.ended).toMatchObject({ code: 0, errors: '' });
     expect(leftBehind(dataDir)).toEqual([]);

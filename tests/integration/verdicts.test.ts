@@ -140,8 +140,9 @@ describe('the surface of the mold', () => {
   });
 
   it('goes by rules that quality chose, and nobody else', async () => {
-    const rules = { marginRule: '3 C', shopWindow: 'class rule', barcolFraction: 1, reason: 'x', enteredBy: 'LAM-1' };
-    expect(await shop.post('/api/plant-rules', shop.envelope(rules))).toMatchObject({ status: 403 });
+    const rules = { marginRule: '3 C', shopWindow: 'class rule', barcolFraction: 1, reason: 'x', enteredBy: 'QUA-1' };
+    const byAnother = shop.envelope({ ...rules, enteredBy: 'REC-1' });
+    expect(await shop.post('/api/plant-rules', byAnother)).toMatchObject({ status: 403 });
     expect(await shop.post('/api/plant-rules', shop.envelope({ ...rules, barcolFraction: 1.1 }))).toMatchObject({
       status: 400,
       body: { errors: [{ pointer: '/barcolFraction' }] },

@@ -74,7 +74,9 @@ it('walks the whole job from receipt to the hulls that share the bad lot', async
   await putRight();
   await shop.act('/api/hulls/86-1/hins', { hin: 'TRZ86001A626' });
   await shop.act('/api/hulls/86-1/releases', {});
-  const paper = await fetch(`${service.url}/api/hulls/TRZ86001A626/build-record.pdf`);
+  const paper = await fetch(`${service.url}/api/hulls/TRZ86001A626/build-record.pdf`, {
+    headers: await service.signedIn(),
+  });
   expect(paper.headers.get('content-type')).toBe('application/pdf');
   const text = solid(await readPages(Buffer.from(await paper.arrayBuffer())));
   for (const word of ['86-1', 'TRZ86001A626', 'S-BAD', 'S-G-1', 'HP1', 'LAM-1', 'INS-1', 'D1', 'R1'])
@@ -168,7 +170,7 @@ it('names the lots that hulls share, the most shared and elsewhere rarest first'
 });
 
 it('streams the same hulls, one JSON object a line', async () => {
-  const answer = await fetch(`${service.url}/api/lots/BAD/hulls.ndjson`);
+  const answer = await fetch(`${service.url}/api/lots/BAD/hulls.ndjson`, { headers: await service.signedIn() });
   const lines = (await answer.text())
     .trim()
     .split('\n')

@@ -96,13 +96,13 @@ describe.each(WRITES)('the write %s', (name) => {
     }
   });
 
-  it('is refused from an unknown badge or device, from the future or without an id, and nothing is recorded', async () => {
+  it('is refused in the name of another person or device than is there, from the future or without an id, and nothing is recorded', async () => {
     const sample = await sampleOf(name);
     const before = await countRows(service);
     const future = new Date(Date.now() + 3_600_000).toISOString();
     const refused: readonly (readonly [Fields, number, string, string])[] = [
-      [{ ...sample.body, enteredBy: 'NOBODY' }, 403, '/problems/unknown-badge', '/enteredBy'],
-      [{ ...sample.body, device: 'NOTHING' }, 403, '/problems/unknown-device', '/device'],
+      [{ ...sample.body, enteredBy: 'NOBODY' }, 403, '/problems/entered-by-another', '/enteredBy'],
+      [{ ...sample.body, device: 'NOTHING' }, 403, '/problems/entered-elsewhere', '/device'],
       [{ ...sample.body, happenedAt: future }, 400, '/problems/invalid-request', '/happenedAt'],
       [without(sample.body, 'id'), 400, '/problems/invalid-request', '/id'],
     ];

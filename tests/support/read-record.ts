@@ -12,7 +12,9 @@ export interface PrintedRecord {
 /** Asks the service for the build record of a hull, and reads what is printed; throws unless it is answered. */
 export const readRecord = async (service: RunningService, hull: string, asOf?: string): Promise<PrintedRecord> => {
   const query = asOf === undefined ? '' : `?asOf=${encodeURIComponent(asOf)}`;
-  const answer = await fetch(`${service.url}/api/hulls/${encodeURIComponent(hull)}/build-record.pdf${query}`);
+  const answer = await fetch(`${service.url}/api/hulls/${encodeURIComponent(hull)}/build-record.pdf${query}`, {
+    headers: await service.signedIn(),
+  });
   if (answer.status !== 200) throw new Error(`${answer.status} ${await answer.text()}`);
   const bytes = Buffer.from(await answer.arrayBuffer());
   return { headers: answer.headers, bytes, text: solid(await readPages(bytes)) };

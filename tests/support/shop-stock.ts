@@ -1,13 +1,13 @@
 /** Fields of a request. */
 export type Fields = Readonly<Record<string, unknown>>;
 
-/** Badges with the role of each. */
+/** Badges with the roles of each. Of these some inspect what others made, as in a small shop. */
 export const PEOPLE = [
   ['REC-1', 'receiving'],
-  ['LAM-1', 'laminator'],
-  ['LAM-2', 'laminator'],
+  ['LAM-1', 'laminator', 'inspector', 'quality'],
+  ['LAM-2', 'laminator', 'inspector', 'quality'],
   ['INS-1', 'inspector'],
-  ['PAT-1', 'patcher'],
+  ['PAT-1', 'patcher', 'inspector', 'quality'],
   ['QUA-1', 'quality'],
 ] as const;
 

@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { Headers } from './sessions.js';
 import type { RunningService } from './service.js';
 import { MATERIALS, PEOPLE, SCHEDULES, SKINS, type Fields } from './shop-stock.js';
 
@@ -23,6 +24,10 @@ export class Shop {
 
   constructor(private readonly service: RunningService) {}
 
+  get url(): string {
+    return this.service.url;
+  }
+
   /** A later instant at each call, a minute apart, in the first days of 2026. */
   tick(): string {
     this.minutes += 1;
@@ -36,14 +41,23 @@ export class Shop {
   async post(path: string, body: Fields): Promise<Answer> {
     const answer = await fetch(`${this.service.url}${path}`, {
       method: 'POST',
-      headers: { 'content-type': 'application/json' },
+      headers: { 'content-type': 'application/json', ...(await this.as(body)) },
       body: JSON.stringify(body),
     });
     return { status: answer.status, body: (await answer.json()) as Answer['body'] };
   }
 
+  /** Signs in who enters it, at the device that it names; an unknown one is left to the first administrator. */
+  private as({ enteredBy, device }: Fields): Promise<Headers> {
+    const named = (value: unknown): string | undefined => (typeof value === 'string' ? value : undefined);
+    const { signedIn } = this.service;
+    return signedIn(named(enteredBy), named(device))
+      .catch(() => signedIn(named(enteredBy)))
+      .catch(() => signedIn());
+  }
+
   async get(path: string): Promise<Answer> {
-    const answer = await fetch(`${this.service.url}${path}`);
+    const answer = await fetch(`${this.service.url}${path}`, { headers: await this.service.signedIn() });
     return { status: answer.status, body: (await answer.json()) as Answer['body'] };
   }
 
@@ -59,7 +73,8 @@ export class Shop {
     const form = new FormData();
     form.set('record', typeof record === 'string' ? record : JSON.stringify(record));
     if (photo) form.set('photo', new Blob([new Uint8Array(photo)]), name);
-    const answer = await fetch(`${this.service.url}${path}`, { method: 'POST', body: form });
+    const headers = await this.as(typeof record === 'object' ? (record as Fields) : {});
+    const answer = await fetch(`${this.service.url}${path}`, { method: 'POST', headers, body: form });
     return { status: answer.status, body: (await answer.json()) as Answer['body'] };
   }
 
@@ -77,8 +92,7 @@ export class Shop {
 
   /** People, a gauge, a dealer, materials, a model with schedules, molds: what every shop begins with. */
   async open(): Promise<this> {
-    for (const [badge, role] of PEOPLE)
-      await this.act('/api/people', { badge, name: `Person ${badge}`, roles: [role] });
+    for (const [badge, ...roles] of PEOPLE) await this.act('/api/people', { badge, name: `Person ${badge}`, roles });
     await this.act('/api/devices', { code: 'TAB-1', description: 'Tablet at mold 1', ratedForClassifiedArea: false });
     await this.act('/api/equipment', { code: 'MG-1', kind: 'gauge', description: 'Mil gauge' });
     await this.act('/api/dealers', { code: 'NLM', name: 'Northlight Marine', place: 'Calder Bay' });

@@ -110,3 +110,22 @@ export const cleanUp = async (): Promise<void> => {
   }
   for (const folder of folders) rmSync(folder, { recursive: true, force: true });
 };
+
+/** A passphrase of tests. */
+const PASSPHRASE = 'four winds over the harbour';
+
+/** Signs in the first administrator, the first time with the one-time code that the start printed. Gives the headers. */
+export const signInFirst = async (started: Started, first = true): Promise<Readonly<Record<string, string>>> => {
+  const url = await started.url();
+  const code = first ? (await started.said(/one-time code (\S+),/))[1] : undefined;
+  const secret = { badge: 'ADMIN', secret: PASSPHRASE };
+  const answer = await fetch(`${url}/api/${first ? 'first-sign-in' : 'sign-in'}`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify(first ? { ...secret, code } : secret),
+  });
+  const session = (await answer.json()) as { csrf: string };
+  if (answer.status !== 200) throw new Error(`${answer.status} ${JSON.stringify(session)}`);
+  const cookie = (answer.headers.get('set-cookie') ?? '').split(';')[0] as string;
+  return { cookie, 'x-hull-record-csrf': session.csrf };
+};

@@ -1,6 +1,7 @@
 import { kg, type Shop } from './shop.js';
 import { SKINS } from './shop-stock.js';
 import { NOTE, plain, received, STATION, used, type MakeSample } from './write-sample.js';
+import { ACCESS } from './write-samples-access.js';
 import { GUNS } from './write-samples-guns.js';
 import { STORE } from './write-samples-store.js';
 import { TOUCH_UPS } from './write-samples-touch-ups.js';
@@ -36,6 +37,7 @@ export const SAMPLES: Readonly<Record<string, MakeSample>> = {
       other: { reason: 'another' },
     };
   },
+  ...ACCESS,
   registerPerson: plain('/api/people', (n) => ({ badge: n, name: 'A. Person', roles: ['laminator', 'patcher'] }), {
     roles: ['quality'],
   }),

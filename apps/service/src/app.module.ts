@@ -1,5 +1,5 @@
 import { type DynamicModule, Global, Module } from '@nestjs/common';
-import { APP_FILTER, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
+import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
 import { join } from 'node:path';
 import { DataSource } from 'typeorm';
 import { CorrectionsModule } from './corrections/corrections.module.js';
@@ -50,10 +50,23 @@ import { FiguresModule } from './figures/figures.module.js';
 import { FlawLimitsModule } from './flaw-limits/flaw-limits.module.js';
 import { PlantRulesModule } from './plant-rules/plant-rules.module.js';
 import { MoldsModule } from './molds/molds.module.js';
+import { DevicesModule } from './devices/devices.module.js';
+import { KeptEntriesModule } from './kept-entries/kept-entries.module.js';
+import { OwnHullsModule } from './own-hulls/own-hulls.module.js';
+import { Admissions } from './platform/access/admissions.js';
+import { Authorise } from './platform/access/authorise.guard.js';
+import { Cookies } from './platform/access/cookies.js';
+import { KeepEntry } from './platform/access/keep-entry.js';
+import { ReadCaller } from './platform/access/read-caller.js';
+import { AccessSettings } from './platform/access/settings.js';
+import { SignInModule } from './sign-in/sign-in.module.js';
+import { TokensModule } from './tokens/tokens.module.js';
+import { UnprovedEntriesModule } from './unproved-entries/unproved-entries.module.js';
 import { TraceModule } from './trace/trace.module.js';
 
 const FEATURES = [
   ...[GunsModule, DropsModule, StoreModule, TouchUpsModule, GoOnsModule, NonconformitiesModule],
+  ...[SignInModule, DevicesModule, TokensModule, UnprovedEntriesModule, KeptEntriesModule, OwnHullsModule],
   ...[ClimateModule, PlantRulesModule, FiguresModule, FlawLimitsModule, OwnersModule, FittedItemsModule, MoldsModule],
   ...[PeopleModule, EquipmentModule, DealersModule, MaterialsModule, TanksModule, LotsModule, ModelsModule],
   ...[
@@ -79,6 +92,7 @@ const FEATURES = [
 ];
 
 const EDGE = [
+  { provide: APP_GUARD, useClass: Authorise },
   { provide: APP_PIPE, useFactory: validation },
   { provide: APP_FILTER, useClass: ProblemFilter },
   { provide: APP_INTERCEPTOR, useClass: ReceiptStatus },
@@ -90,17 +104,22 @@ export interface Given {
   readonly dataDir: string;
   /** How much a correction works out before it answers. */
   readonly atOnce?: AtOnce;
+  /** How people reach it, and sign in. */
+  readonly access?: AccessSettings;
 }
 
 /** The service: the platform below, and every feature on it. */
 @Global()
 @Module({})
 export class AppModule {
-  static for({ db, dataDir, atOnce = new AtOnce() }: Given): DynamicModule {
+  static for({ db, dataDir, atOnce = new AtOnce(), access = new AccessSettings() }: Given): DynamicModule {
     const platform = [
       { provide: DataSource, useValue: db },
       { provide: PhotoStore, useValue: new PhotoStore(join(dataDir, 'photos')) },
       { provide: AtOnce, useValue: atOnce },
+      { provide: AccessSettings, useValue: access },
+      { provide: Cookies, useValue: new Cookies(access.secure) },
+      ...[ReadCaller, KeepEntry, Admissions],
       ...[RecordFact, Rehearse, Composition, Amendments, DemoProgress],
       ...[FinishRecomputation, RecomputePlant, RecomputeWorker],
     ];
@@ -108,7 +127,19 @@ export class AppModule {
       module: AppModule,
       imports: FEATURES,
       providers: [...platform, ...EDGE],
-      exports: [DataSource, PhotoStore, RecordFact, Rehearse, Amendments, Composition, DemoProgress],
+      exports: [
+        AccessSettings,
+        Admissions,
+        Cookies,
+        ReadCaller,
+        DataSource,
+        PhotoStore,
+        RecordFact,
+        Rehearse,
+        Amendments,
+        Composition,
+        DemoProgress,
+      ],
     };
   }
 }

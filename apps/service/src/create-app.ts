@@ -4,8 +4,10 @@ import { NestFactory } from '@nestjs/core';
 import { join } from 'node:path';
 import { AppModule, type Given } from './app.module.js';
 import { OpenPlant } from './people/open-plant.js';
-import type { Config } from './platform/config/config.js';
-import { localOnly } from './platform/http/local-only.js';
+import type { Config, Reach } from './platform/config/config.js';
+import { beginCall } from './platform/access/begin-call.js';
+import { AccessSettings } from './platform/access/settings.js';
+import { knownHostsOnly } from './platform/http/known-hosts.js';
 import { serveApiPage } from './platform/http/openapi.js';
 import { securityHeaders } from './platform/http/security-headers.js';
 
@@ -14,17 +16,25 @@ export interface ToCreate extends Given {
   readonly plant: Config['plant'];
   readonly webDir?: string;
   readonly quiet?: boolean;
+  /** The certificate it answers with itself. */
+  readonly tls?: Reach['tls'];
+  /** Proxies whose word about the caller is taken. */
+  readonly trustedProxy?: readonly string[];
 }
 
 /** Makes the service on a migrated database, with its plant opened, ready to listen. */
-export const createApp = async ({ plant, webDir, quiet, ...given }: ToCreate): Promise<NestExpressApplication> => {
-  const app = await NestFactory.create<NestExpressApplication>(AppModule.for(given), {
+export const createApp = async (asked: ToCreate): Promise<NestExpressApplication> => {
+  const { plant, webDir, quiet, tls, trustedProxy = [], ...given } = asked;
+  const access = new AccessSettings({ ...given.access, plant });
+  const app = await NestFactory.create<NestExpressApplication>(AppModule.for({ ...given, access }), {
+    ...(tls ? { httpsOptions: { ...tls } } : {}),
     logger: quiet ? ['error', 'fatal'] : ['error', 'fatal', 'warn'],
     abortOnError: false,
   });
   app.disable('x-powered-by');
   app.set('query parser', 'simple');
-  app.use(securityHeaders, localOnly);
+  if (trustedProxy.length > 0) app.set('trust proxy', [...trustedProxy]);
+  app.use(securityHeaders(access), knownHostsOnly(access), beginCall);
   app.useBodyParser('json', { limit: '2mb' });
   serveApiPage(app);
   if (webDir !== undefined) serveWeb(app, webDir);

@@ -5,6 +5,8 @@ import type { AddressInfo } from 'node:net';
 import { accessSync, constants, mkdirSync } from 'node:fs';
 import { createApp, type ToCreate } from './create-app.js';
 import { DemoPlant } from './demo/demo-plant.js';
+import { prepareSignIn } from './prepare-sign-in.js';
+import { AccessSettings } from './platform/access/settings.js';
 import type { Config } from './platform/config/config.js';
 import { whyNoDataDir, whyNotListening } from './platform/config/why-not-started.js';
 import { openDatabase } from './platform/database/open-database.js';
@@ -45,11 +47,25 @@ const startAll = async (
   const { db, clusterDir, close } = await openDatabase(config, say);
   started.push(close);
   stop.throwIfAborted();
-  const app = await createApp({ db, plant: config.plant, dataDir: config.dataDir, ...web });
+  const app = await createApp({ db, ...toCreate(config), ...web });
   started.push(() => closeApp(app));
   stop.throwIfAborted();
-  tellWhereToLook({ url: await listen(app, config), clusterDir }, config, say);
+  const signIn = await prepareSignIn(app, config.demo);
+  const url = await listen(app, config);
+  tellWhereToLook({ url: config.publicUrl ?? url, clusterDir, signIn }, config, say);
   if (config.demo) started.push(loadDemo(app, say));
+};
+
+/** What the configuration says about how people reach the service. */
+const toCreate = (config: Config): Omit<ToCreate, 'db' | 'webDir'> => {
+  const { plant, dataDir, tls, trustedProxy, publicUrl, openId, demo } = config;
+  const access = new AccessSettings({
+    secure: publicUrl !== null || tls !== null,
+    hosts: publicUrl === null ? [] : [new URL(publicUrl).host],
+    localIsHere: trustedProxy.length === 0,
+    ...{ demo, openId },
+  });
+  return { plant, dataDir, tls, trustedProxy, access };
 };
 
 const makeDataDir = (dataDir: string): void => {
@@ -62,7 +78,7 @@ const makeDataDir = (dataDir: string): void => {
 };
 
 /** Listens by the server itself: the framework would log the error that is told in words of its own. */
-const listen = async (app: NestExpressApplication, { host, port }: Config): Promise<string> => {
+const listen = async (app: NestExpressApplication, { host, port, tls }: Config): Promise<string> => {
   const server = app.getHttpServer() as Server;
   try {
     server.listen(port, host);
@@ -71,7 +87,7 @@ const listen = async (app: NestExpressApplication, { host, port }: Config): Prom
     throw whyNotListening(error, { host, port });
   }
   const at = server.address() as AddressInfo;
-  return `http://${at.family === 'IPv6' ? `[${at.address}]` : at.address}:${at.port}`;
+  return `${tls ? 'https' : 'http'}://${at.family === 'IPv6' ? `[${at.address}]` : at.address}:${at.port}`;
 };
 
 const closeApp = async (app: NestExpressApplication): Promise<void> => {
@@ -94,13 +110,14 @@ const loadDemo = (app: NestExpressApplication, say: Say): (() => Promise<void>) 
 interface Place {
   readonly url: string;
   readonly clusterDir: string | null;
+  readonly signIn: readonly string[];
 }
 
-const tellWhereToLook = ({ url, clusterDir }: Place, config: Config, say: Say): void => {
+const tellWhereToLook = ({ url, clusterDir, signIn }: Place, config: Config, say: Say): void => {
   say(`Hull Record is at ${url}`);
   say(`  API page   ${url}/api/docs`);
   say(`  Data in    ${config.dataDir}`);
   if (clusterDir !== null) say(`  Database   ${clusterDir}`);
-  say('  Until people sign in, calls name badge ADMIN and device DESK, or any that you register.');
+  for (const line of signIn) say(`  ${line}`);
   say('  Ctrl-C stops it; the data stays.');
 };

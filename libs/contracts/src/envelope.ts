@@ -36,6 +36,7 @@ export const Envelope = z.object({
   device: Code.describe('code of the device on which it is entered'),
   happenedAt: Instant.describe('when it happened; not later than now'),
   station: Code.optional().describe('where in the shop it was entered'),
+  enteredAt: Instant.optional().describe('when it was entered, for what waited on a device; not later than now'),
 });
 export type Envelope = z.output<typeof Envelope>;
 

@@ -1,3 +1,4 @@
+import { EXAMPLES_OF_ACCESS } from './examples-of-access.js';
 import { EXAMPLES_OF_GUNS } from './examples-of-guns.js';
 import { EXAMPLES_OF_STORE } from './examples-of-store.js';
 import { EXAMPLES_OF_TOUCH_UPS } from './examples-of-touch-ups.js';
@@ -40,6 +41,7 @@ const LAYERS = [
 
 /** One request for each route that takes a body, invented throughout; the API page shows them. */
 export const EXAMPLES: Readonly<Partial<Record<keyof typeof routes, object>>> = {
+  ...EXAMPLES_OF_ACCESS,
   ...EXAMPLES_OF_GUNS,
   ...EXAMPLES_OF_STORE,
   ...EXAMPLES_OF_MOLDS,

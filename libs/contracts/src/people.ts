@@ -13,11 +13,13 @@ export const ROLES = [
   'auditor',
   'administrator',
 ] as const;
+export type Role = (typeof ROLES)[number];
 
 export const RegisterPerson = Envelope.extend({
   badge: Code,
   name: Text.describe('kept apart from the record, which knows the badge alone'),
   roles: z.array(z.enum(ROLES)).min(1),
+  dealer: Code.optional().describe('the dealer for whom a person with the role dealer looks; for that role alone'),
 }).meta({ id: 'RegisterPerson' });
 export type RegisterPerson = z.output<typeof RegisterPerson>;
 
@@ -49,8 +51,15 @@ export const PersonView = z
   .object({ id: z.uuid(), badge: z.string(), roles: z.array(z.string()) })
   .meta({ id: 'PersonView' });
 export const DeviceView = z
-  .object({ id: z.uuid(), code: z.string(), description: z.string(), ratedForClassifiedArea: z.boolean() })
+  .object({
+    id: z.uuid(),
+    code: z.string(),
+    description: z.string(),
+    ratedForClassifiedArea: z.boolean(),
+    enrolled: z.boolean(),
+  })
   .meta({ id: 'DeviceView' });
+export type DeviceView = z.output<typeof DeviceView>;
 export const EquipmentView = z
   .object({ id: z.uuid(), code: z.string(), kind: z.string(), description: z.string() })
   .meta({ id: 'EquipmentView' });

@@ -1,3 +1,4 @@
+import { accessRoutes } from './access-routes.js';
 import { askingRoutes } from './asking-routes.js';
 import { boatRoutes } from './boat-routes.js';
 import { gunRoutes } from './gun-routes.js';
@@ -19,6 +20,7 @@ export type { Route } from './route.js';
 
 /** Every call of the HTTP API, by name. */
 export const routes = {
+  ...accessRoutes,
   ...shopRoutes,
   ...storeRoutes,
   ...boatRoutes,

@@ -67,7 +67,7 @@ describe('the page of a hull', () => {
   it('links to the build record, which is a PDF', async () => {
     await open('#/hulls/86-1');
     const href = await page.getByRole('link', { name: 'Build record' }).getAttribute('href');
-    const paper = await fetch(`${service.url}${href}`);
+    const paper = await fetch(`${service.url}${href}`, { headers: await service.signedIn() });
     expect([paper.status, paper.headers.get('content-type')]).toEqual([200, 'application/pdf']);
     expect(
       Buffer.from(await paper.arrayBuffer())

@@ -11,7 +11,7 @@ export interface AnsweredPaper {
 
 /** Asks the service for a paper and reads what is printed; throws unless it is answered. */
 export const readPaper = async (service: RunningService, path: string): Promise<AnsweredPaper> => {
-  const answer = await fetch(`${service.url}${path}`);
+  const answer = await fetch(`${service.url}${path}`, { headers: await service.signedIn() });
   if (answer.status !== 200) throw new Error(`${path}: ${answer.status} ${await answer.text()}`);
   const bytes = Buffer.from(await answer.arrayBuffer());
   return { headers: answer.headers, bytes, text: solid(await readPages(bytes)) };

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Correct as Request } from '@hull-record/contracts';
+import { assertAct } from '../platform/access/assert-act.js';
 import { Composition } from '../platform/composition/composition.js';
 import { Amendments } from '../platform/facts/amendments.js';
 import { CorrectionEntity } from '../platform/facts/correction.entity.js';
@@ -34,7 +35,8 @@ export class Correct {
   run(request: Request): Promise<Receipt<Corrected>> {
     const { corrects, reason, set } = request;
     const decide = async (fact: Fact): Promise<Corrected> => {
-      const { table, root } = await findFact(fact.tx, corrects);
+      const { table, root, enteredBy } = await findFact(fact.tx, corrects);
+      if (enteredBy !== fact.author.personId) await assertAct(fact, 'correct what another entered');
       assertKind(table, set?.kind);
       const replacement = set === undefined ? null : childId(fact.id, 'replacement');
       if (set === undefined) await assertWithdrawable(fact.tx, table, root);

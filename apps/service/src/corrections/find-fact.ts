@@ -6,10 +6,15 @@ import { CORRECTABLE } from './correctable.js';
 export interface FoundFact {
   readonly table: string;
   readonly root: string;
+  /** The person who entered this version of it. */
+  readonly enteredBy: string;
 }
 
 const ANY = Object.keys(CORRECTABLE)
-  .map((table) => `select '${table}' as table, x.root, ${standing('x')} as stands from fact.${table} x where x.id = $1`)
+  .map(
+    (table) => `select '${table}' as table, x.root, ${standing('x')} as stands, j.person_id as "enteredBy"
+        from fact.${table} x join fact.journal j on j.id = x.entry_id where x.id = $1`,
+  )
   .join(' union all ');
 
 /**

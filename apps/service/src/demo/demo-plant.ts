@@ -1,8 +1,10 @@
 import { Injectable, Logger } from '@nestjs/common';
 import { HttpAdapterHost, ModuleRef } from '@nestjs/core';
 import type { AddressInfo, Server } from 'node:net';
+import { asService } from '../platform/access/call.js';
 import { DemoProgress } from '../platform/demo-progress.js';
 import { ACTS, type Find } from './acts.js';
+import { DemoPins } from '../sign-in/demo-pins.js';
 import { DemoState } from './demo-state.js';
 import { inLanes } from './lanes.js';
 import { BAD_LOT, planDemo } from './plan/plan.js';
@@ -28,13 +30,18 @@ export class DemoPlant {
   ) {}
 
   /** Never throws: a demo that fails says so in the progress and in the log, and the service goes on. */
-  async load(say: (line: string) => void): Promise<void> {
+  load(say: (line: string) => void): Promise<void> {
+    return asService(() => this.loadAll(say));
+  }
+
+  private async loadAll(say: (line: string) => void): Promise<void> {
     this.stopped = false;
     try {
       const steps = planDemo();
       const state = await this.state.of(steps);
       if (state === 'to load') await this.record(steps, say);
       if (state !== 'loaded') return;
+      await this.givePins(steps);
       this.progress.now = { state, done: steps.length, total: steps.length };
       say(this.firstQuestion());
     } catch (error) {
@@ -57,12 +64,19 @@ export class DemoPlant {
       await ACTS[step.act](find, step).catch((cause: unknown) => {
         throw new Error(`${step.name}: ${cause instanceof Error ? cause.message : String(cause)}`, { cause });
       });
+      await this.givePins([step]);
       done += 1;
       this.progress.now = { state: 'loading', done, total };
     });
     if (this.stopped) return;
     this.progress.now = { state: 'loaded', done: total, total };
     say(this.firstQuestion());
+  }
+
+  /** Everybody of the demo who is registered by now can sign in. */
+  private async givePins(steps: readonly Step[]): Promise<void> {
+    const badges = steps.flatMap(({ act, body }) => (act === 'registerPerson' ? [String(body['badge'])] : []));
+    if (badges.length > 0) await this.modules.get(DemoPins, { strict: false }).give(badges);
   }
 
   private *untilStopped(steps: readonly Step[]): Generator<Step> {

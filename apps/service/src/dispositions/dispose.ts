@@ -2,7 +2,6 @@ import { Injectable } from '@nestjs/common';
 import type { Dispose as Request } from '@hull-record/contracts';
 import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
-import { assertRole } from '../platform/people/assert-role.js';
 import { assertNotMaker } from './assert-not-maker.js';
 import { findStanding, type Named } from '../platform/lookups/find-standing.js';
 import { DispositionEntity } from './disposition.entity.js';
@@ -14,7 +13,6 @@ export class Dispose {
 
   run(request: Request): Promise<Receipt<{ disposition: string }>> {
     return this.record.run('disposition', request, async (fact) => {
-      await assertRole(fact, ['quality'], 'dispose of what is not as it should be');
       const about = await findStanding(fact.tx, tableOf(request.of), request.about, '/about');
       await assertNotMaker(fact, about.root);
       const [row] = await fact.tx.query<[{ turn: number }]>(

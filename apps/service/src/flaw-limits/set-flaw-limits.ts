@@ -2,7 +2,6 @@ import { Injectable } from '@nestjs/common';
 import type { SetFlawLimits as Request } from '@hull-record/contracts';
 import type { FlawLevel } from '@hull-record/trade';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
-import { assertRole } from '../platform/people/assert-role.js';
 import { InvalidRequest } from '../platform/refusals.js';
 import { FlawLimitsEntity } from './flaw-limits.entity.js';
 
@@ -14,7 +13,6 @@ export class SetFlawLimits {
   run(request: Request): Promise<Receipt<{ level: FlawLevel | null; ownRows: number }>> {
     assertEachOnce(request);
     return this.record.run('flaw limits set', request, async (fact) => {
-      await assertRole(fact, ['quality'], 'choose at which level flaws are accepted');
       const { level, rows, reason } = request;
       await fact.insert(FlawLimitsEntity, { level, rows, reason });
       return { level, ownRows: rows.length };

@@ -2,7 +2,6 @@ import { Injectable } from '@nestjs/common';
 import type { GoOn as Request } from '@hull-record/contracts';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
-import { assertRole } from '../platform/people/assert-role.js';
 import { Conflict } from '../platform/refusals.js';
 import { remedyOf, whoLifts } from '../platform/release/who-lifts.js';
 import { GoOnEntity } from './go-on.entity.js';
@@ -15,7 +14,6 @@ export class RecordGoOn {
   run(request: Request): Promise<Receipt<{ rules: readonly string[] }>> {
     assertLiftable(request.rules);
     return this.record.run('went on under nonconformance', request, async (fact) => {
-      await assertRole(fact, ['shift lead'], 'go on under nonconformance');
       const { part, layer = null, lot = null, rules, reason } = request;
       const partId = part === undefined ? null : await findByCode(fact.tx, 'part', fact.author.plantId, part, '/part');
       await fact.insert(GoOnEntity, { partId, layer, lotCode: lot, rules, reason, ledBy: fact.author.personId });

@@ -6,7 +6,6 @@ import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { meetHin } from '../platform/life/meet-hin.js';
 import { findHull } from '../platform/lookups/find-hull.js';
-import { assertRole } from '../platform/people/assert-role.js';
 import { Conflict } from '../platform/refusals.js';
 import { assertNeverIssued, readHin, type AssignedHin } from './assign-hin.js';
 import { HullNumberEntity } from './hull-number.entity.js';
@@ -22,7 +21,6 @@ export class CorrectHin {
   run(number: string, request: Request): Promise<Receipt<AssignedHin>> {
     const reading = readHin(request.hin);
     return this.record.run('HIN corrected', { ...request, number }, async (fact) => {
-      await assertRole(fact, ['quality'], 'correct a HIN that is affixed');
       const hullId = await findHull(fact.tx, number);
       await meetHin(fact.tx, hullId);
       await assertAffixed(fact, hullId);

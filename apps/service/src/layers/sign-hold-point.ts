@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { SignHoldPoint as Request } from '@hull-record/contracts';
 import { standing } from '../platform/facts/standing.js';
+import { isUnproved } from '../platform/facts/unproved.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findStanding } from '../platform/lookups/find-standing.js';
 import { Unprocessable } from '../platform/refusals.js';
@@ -28,7 +29,7 @@ export class SignHoldPoint {
     return this.record.run('hold point signed', { ...request, layer }, async (fact) => {
       const made = await findStanding<Layer>(fact.tx, 'layer_record', layer);
       const [about] = await fact.tx.query<{ hold_point: string | null; turn: number }[]>(
-        `select y.hold_point, (select count(*)::int + 1 from fact.signature s where s.layer_record_id = $2 and (not (${standing('s')}) or ${outdated('s', '$3')})) as turn
+        `select y.hold_point, (select count(*)::int + 1 from fact.signature s where s.layer_record_id = $2 and (not (${standing('s')}) or ${outdated('s', '$3')} or ${isUnproved('s.entry_id')})) as turn
          from fact.schedule_layer y where y.id = $1`,
         [made.schedule_layer_id, made.id, made.root],
       );
@@ -46,7 +47,7 @@ export class SignHoldPoint {
         turn: about.turn,
       });
       await judgeOrder(fact, made.part_id, { since: fact.happenedAt });
-      return { holdPoint: about.hold_point, identity: 'stated' };
+      return { holdPoint: about.hold_point, identity: fact.author.identity };
     });
   }
 }

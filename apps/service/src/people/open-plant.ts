@@ -4,14 +4,11 @@ import type { Config } from '../platform/config/config.js';
 import { now } from '../platform/clock.js';
 import { PlantEntity } from '../platform/facts/plant.entity.js';
 import { RecordFact } from '../platform/facts/record-fact.js';
+import { FIRST_BADGE, FIRST_DEVICE } from '../platform/people/first.js';
 import { childId, sha256 } from '../platform/ids.js';
 import { ClientIdReused } from '../platform/refusals.js';
 import { DeviceEntity } from './device.entity.js';
 import { writePerson } from './register-person.js';
-
-/** Badge and device with which everything else is first registered, until people sign in. */
-export const FIRST_BADGE = 'ADMIN';
-export const FIRST_DEVICE = 'DESK';
 
 /** Opens the plant of the configuration when it is not in the record: its first administrator and its first device. */
 @Injectable()
@@ -28,7 +25,13 @@ export class OpenPlant {
     const id = firstEntryOf(plant.code);
     const plantId = childId(id, 'plant');
     const first = { id, enteredBy: FIRST_BADGE, device: FIRST_DEVICE, happenedAt: now().toISOString() };
-    const author = { plantId, personId: id, deviceId: childId(id, '2'), badge: FIRST_BADGE };
+    const author = {
+      plantId,
+      personId: id,
+      deviceId: childId(id, '2'),
+      badge: FIRST_BADGE,
+      identity: 'stated' as const,
+    };
     try {
       await this.record.run(
         'plant opened',

@@ -1,10 +1,13 @@
-import { Body, Controller } from '@nestjs/common';
+import { Body, Controller, Param } from '@nestjs/common';
 import {
   routes,
+  type EndRole,
+  type GrantRole,
   type RegisterDevice as DeviceRequest,
   type RegisterPerson as PersonRequest,
 } from '@hull-record/contracts';
 import { Route } from '../platform/http/route.js';
+import { ChangeRoles } from './change-roles.js';
 import { ListPeople } from './list-people.query.js';
 import { RegisterDevice } from './register-device.js';
 import { RegisterPerson } from './register-person.js';
@@ -15,6 +18,7 @@ export class PeopleController {
     private readonly registerPerson: RegisterPerson,
     private readonly registerDevice: RegisterDevice,
     private readonly list: ListPeople,
+    private readonly roles: ChangeRoles,
   ) {}
 
   @Route(routes.registerPerson)
@@ -25,6 +29,16 @@ export class PeopleController {
   @Route(routes.listPeople)
   people() {
     return this.list.people();
+  }
+
+  @Route(routes.grantRole)
+  grantRole(@Param('badge') badge: string, @Body({ schema: routes.grantRole.body }) request: GrantRole) {
+    return this.roles.grant(badge, request);
+  }
+
+  @Route(routes.endRole)
+  endRole(@Param('badge') badge: string, @Body({ schema: routes.endRole.body }) request: EndRole) {
+    return this.roles.end(badge, request);
   }
 
   @Route(routes.registerDevice)

@@ -9,4 +9,8 @@ export class PersonRoleEntity extends FactRow {
 
   @Column('text')
   role!: string;
+
+  /** For whom a person with the role dealer looks. */
+  @Column('uuid', { name: 'dealer_id', nullable: true })
+  dealerId!: string | null;
 }

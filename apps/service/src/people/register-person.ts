@@ -6,6 +6,7 @@ import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { newSecret } from '../platform/ids.js';
 import { ClientIdReused } from '../platform/refusals.js';
+import { dealerFor } from './dealer-for.js';
 import { PersonDetailEntity } from './person-detail.entity.js';
 import { PersonRoleEntity } from './person-role.entity.js';
 import { PersonEntity } from './person.entity.js';
@@ -36,8 +37,9 @@ export class RegisterPerson {
 /** Writes the rows of a person. */
 export const writePerson = async (
   fact: Fact,
-  request: Pick<Request, 'badge' | 'name' | 'roles'>,
+  request: Pick<Request, 'badge' | 'name' | 'roles' | 'dealer'>,
 ): Promise<{ code: string }> => {
+  const dealerId = await dealerFor(fact.tx, request.roles, request.dealer);
   const salt = newSecret();
   const personId = await fact.insert(PersonEntity, {
     badge: request.badge,
@@ -45,7 +47,7 @@ export const writePerson = async (
   });
   await fact.insertMany(
     PersonRoleEntity,
-    request.roles.map((role) => ({ personId, role })),
+    request.roles.map((role) => ({ personId, role, dealerId: role === 'dealer' ? dealerId : null })),
   );
   await fact.tx.insert(PersonDetailEntity, { personId, name: request.name, salt });
   return { code: request.badge };

@@ -1,7 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { PlantRules, SetPlantRules as Request } from '@hull-record/contracts';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
-import { assertRole } from '../platform/people/assert-role.js';
 import { PlantRulesEntity } from './plant-rules.entity.js';
 
 /** Quality chooses by which published rules the plant judges from then on. */
@@ -11,7 +10,6 @@ export class SetPlantRules {
 
   run(request: Request): Promise<Receipt<PlantRules>> {
     return this.record.run('plant rules set', request, async (fact) => {
-      await assertRole(fact, ['quality'], 'choose the rules of the plant');
       const { marginRule, shopWindow, barcolFraction, reason } = request;
       await fact.insert(PlantRulesEntity, { marginRule, shopWindow, barcolFraction, reason });
       return { marginRule, shopWindow, barcolFraction };

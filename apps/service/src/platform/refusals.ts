@@ -10,12 +10,14 @@ export abstract class Refusal extends Error {
   abstract readonly code: string;
   abstract readonly reason:
     | 'malformed'
+    | 'unknown caller'
     | 'forbidden'
     | 'not found'
     | 'conflict'
     | 'unprocessable'
     | 'too large'
     | 'unsupported'
+    | 'too many'
     | 'unavailable';
   readonly errors: readonly FieldError[] = [];
   /** More data for the one who reads the problem. */
@@ -52,19 +54,6 @@ export class UnknownBadge extends Refusal {
   constructor(badge: string, pointer: string) {
     super(`Badge ${badge} is not registered.`);
     this.errors = [{ pointer, detail: `Badge ${badge} is not registered: register the person first.` }];
-  }
-}
-
-/** Who enters this may not: it is reserved to some roles. */
-export class RoleMissing extends Refusal {
-  readonly code = 'role-missing';
-  readonly reason = 'forbidden';
-  override readonly errors: readonly FieldError[];
-  constructor(badge: string, roles: readonly string[], act: string) {
-    super(`Badge ${badge} may not ${act}.`);
-    this.errors = [
-      { pointer: '/enteredBy', detail: `To ${act} is for ${roles.join(' or ')}: let one of them enter it.` },
-    ];
   }
 }
 

@@ -31,6 +31,9 @@ const OF_PARTS = [
   `select x.id, x.root, null, x.recorded_at, null from fact.photo x
    where x.defect_id in (select d.root from fact.defect d where d.part_id = any($3))`,
   `select x.id, x.root, v.root, x.recorded_at, null from fact.signature x join versions v on v.id = x.layer_record_id`,
+  `select x.id, x.root, v.root, x.recorded_at, null from fact.entry_confirmation x
+   join fact.unproved_entry ue on ue.id = x.unproved_entry_id
+   join fact.signature s on s.entry_id = ue.entry_id join versions v on v.id = s.layer_record_id`,
   `select x.id, x.root, v.root, x.recorded_at, null from fact.acceptance x join versions v on v.id = x.repair_id`,
   `select x.id, x.root, p.root, x.recorded_at, p.left_at from fact.repair_defect x join places p on p.root = x.repair_id`,
   `select x.id, x.root, p.root, x.recorded_at, p.left_at from fact.used x join places p on p.root = x.into_id`,

@@ -33,5 +33,10 @@ const decided = (facts: RecordFacts, { id }: NonconformityRow, time: PlantTime):
 const sentence = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /** How far who signed is known: a badge that was typed is stated, a sign-in proves. */
-export const identity = (kind: string | null): string =>
-  kind === 'proved' ? 'identity proved' : 'identity stated, not proved';
+export const identity = (kind: string | null): string => IDENTITY[kind ?? 'stated'] ?? 'identity stated, not proved';
+
+const IDENTITY: Readonly<Record<string, string>> = {
+  proved: 'identity proved',
+  provisional: 'provisional: entered without a PIN and yet to be confirmed, so it does not count',
+  refused: 'refused by the person it names: it does not count',
+};

@@ -3,7 +3,6 @@ import type { LiftHold as Request } from '@hull-record/contracts';
 import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { standing } from '../platform/facts/standing.js';
-import { assertRole } from '../platform/people/assert-role.js';
 import { Unprocessable } from '../platform/refusals.js';
 import { findStanding } from '../platform/lookups/find-standing.js';
 import { HoldLiftEntity } from '../platform/store/hold.entity.js';
@@ -29,7 +28,6 @@ export class LiftHold {
           `The hold is from ${found.happened_at.toISOString()} on: a lift cannot be before it. If it never should have been, withdraw it.`,
           '/happenedAt',
         );
-      if (found.kind === 'safety') await assertRole(fact, ['quality'], 'lift a safety hold');
       await fact.insert(HoldLiftEntity, {
         holdId: found.root,
         turn: await nextTurn(fact, found.root),

@@ -1,7 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { SetTouchUpLimit as Request } from '@hull-record/contracts';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
-import { assertRole } from '../platform/people/assert-role.js';
 import { TouchUpLimitEntity } from './touch-up-limit.entity.js';
 
 /** Sets what may be touched up in this plant, from then on. */
@@ -11,7 +10,6 @@ export class SetTouchUpLimit {
 
   run(request: Request): Promise<Receipt<{ spotsInAZone: number }>> {
     return this.record.run('touch-up limit set', request, async (fact) => {
-      await assertRole(fact, ['quality'], 'set what may be touched up');
       const { spotsInAZone, spotsOnAPart, largestMm, source } = request;
       await fact.insert(TouchUpLimitEntity, { spotsInAZone, spotsOnAPart, largestMm, source });
       return { spotsInAZone };

@@ -2,7 +2,7 @@ import { GUNS } from './guns.js';
 import { draft, type Draft } from './step.js';
 import { instant } from './working-days.js';
 
-type Role = 'receiving' | 'laminator' | 'shift lead' | 'inspector' | 'patcher' | 'quality' | 'warranty';
+type Role = 'receiving' | 'laminator' | 'shift lead' | 'inspector' | 'patcher' | 'quality' | 'warranty' | 'auditor';
 
 const PEOPLE: readonly (readonly [badge: string, role: Role, name: string])[] = [
   ['REC-01', 'receiving', 'Demo receiving 1'],
@@ -16,6 +16,7 @@ const PEOPLE: readonly (readonly [badge: string, role: Role, name: string])[] = 
   ['PAT-02', 'patcher', 'Demo patcher 2'],
   ['QUA-01', 'quality', 'Demo quality engineer 1'],
   ['WAR-01', 'warranty', 'Demo warranty desk 1'],
+  ['AUD-01', 'auditor', 'Demo auditor 1'],
 ];
 
 export const LAMINATORS = PEOPLE.flatMap(([badge]) => (badge.startsWith('LAM-0') ? [badge] : []));

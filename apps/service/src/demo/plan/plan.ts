@@ -3,6 +3,7 @@ import { equipmentChecks } from './checks.js';
 import { blistersOf } from './claims.js';
 import { climateLogs } from './climate.js';
 import { withCorrections } from './corrections.js';
+import { dealerDesks } from './dealer-desks.js';
 import { dealers } from './dealers.js';
 import { BREAK_DAY } from './life.js';
 import { withMishaps } from './mishaps.js';
@@ -33,7 +34,14 @@ export const planDemo = (seed: string = SEED): readonly Step[] => {
   const demo = seeded(seed);
   const hulls = Array.from({ length: HULL_COUNT }, (_, i) => hullAt(i, demo));
   const drafts = [
-    ...[...peopleAndDevices(), ...dealers(), ...materialsAndTanks(), ...modelsAndSchedules(), ...idleStock(demo)],
+    ...[
+      ...peopleAndDevices(),
+      ...dealers(),
+      ...dealerDesks(),
+      ...materialsAndTanks(),
+      ...modelsAndSchedules(),
+      ...idleStock(demo),
+    ],
     ...hulls.flatMap((hull) => untilTheBreak(demo, hull)),
     ...hulls.flatMap(blistersOf),
     ...equipmentChecks(demo, BREAK_DAY),

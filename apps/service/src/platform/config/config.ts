@@ -1,5 +1,7 @@
 import { resolve } from 'node:path';
 import { z } from 'zod';
+import { ConfigWrong } from './config-wrong.js';
+import { type Reach, ReachEnvironment, readReach } from './reach.js';
 
 const isTimeZone = (zone: string): boolean => {
   try {
@@ -10,9 +12,8 @@ const isTimeZone = (zone: string): boolean => {
   }
 };
 
-const Environment = z.object({
+const Environment = ReachEnvironment.extend({
   PORT: z.coerce.number().int().min(0).max(65_535).default(3000),
-  HOST: z.string().default('127.0.0.1'),
   DATA_DIR: z.string().min(1).default('.data'),
   DATABASE_URL: z.url({ protocol: /^postgres(ql)?$/ }).optional(),
   DATABASE_OWNER_URL: z.url({ protocol: /^postgres(ql)?$/ }).optional(),
@@ -21,19 +22,18 @@ const Environment = z.object({
   PLANT_TIME_ZONE: z.string().refine(isTimeZone, 'is not a time zone, such as America/New_York').default('UTC'),
 });
 
+export type { Reach } from './reach.js';
+
 /** What the environment sets, read once at start. */
-export interface Config {
+export interface Config extends Reach {
   readonly port: number;
-  readonly host: string;
   readonly dataDir: string;
   readonly database: { readonly serviceUrl: string; readonly ownerUrl: string } | 'embedded';
   readonly demo: boolean;
   readonly plant: { readonly code: string; readonly timeZone: string };
 }
 
-export class ConfigWrong extends Error {
-  override readonly name = 'ConfigWrong';
-}
+export { ConfigWrong } from './config-wrong.js';
 
 /**
  * Reads the configuration from environment variables.
@@ -49,22 +49,12 @@ export const readConfig = (env: NodeJS.ProcessEnv): Config => {
   const set = parsed.data;
   return {
     port: set.PORT,
-    host: loopbackOnly(set.HOST),
+    ...readReach(set, set.DEMO === 'on'),
     dataDir: resolve(set.DATA_DIR),
     database: databaseOf(set.DATABASE_URL, set.DATABASE_OWNER_URL),
     demo: set.DEMO === 'on',
     plant: { code: set.PLANT, timeZone: set.PLANT_TIME_ZONE },
   };
-};
-
-/** Names under which this machine alone is reached. */
-export const LOOPBACK = ['127.0.0.1', '::1', 'localhost'] as const;
-
-const loopbackOnly = (host: string): string => {
-  if ((LOOPBACK as readonly string[]).includes(host)) return host;
-  throw new ConfigWrong(
-    `HOST: ${host} is not a loopback address. Until people sign in, the service listens on this machine alone: set HOST to 127.0.0.1, ::1 or localhost.`,
-  );
 };
 
 const databaseOf = (serviceUrl: string | undefined, ownerUrl: string | undefined): Config['database'] => {

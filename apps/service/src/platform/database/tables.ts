@@ -59,12 +59,28 @@ import { DataSheetEntity } from '../../materials/data-sheet.entity.js';
 import { FlawLimitsEntity } from '../../flaw-limits/flaw-limits.entity.js';
 import { PlantRulesEntity } from '../../plant-rules/plant-rules.entity.js';
 import { VerdictEntity } from '../verdicts/verdict.entity.js';
+import {
+  ApiTokenEntity,
+  CredentialEntity,
+  FirstCodeEntity,
+  OpenIdLinkEntity,
+  SessionEntity,
+  SignInFailureEntity,
+} from '../access/work.entities.js';
+import { DeviceCredentialEntity, EnrolmentCodeEntity, KeptEntryEntity } from '../access/device.entities.js';
+import { EntryConfirmationEntity, UnprovedEntryEntity } from '../facts/unproved-entry.entity.js';
+import { DeviceRevokedEntity } from '../../devices/device-revoked.entity.js';
+import { EntryDecisionEntity } from '../../kept-entries/entry-decision.entity.js';
+import { RoleEndEntity } from '../../people/role-end.entity.js';
 import { TankEntity } from '../../tanks/tank.entity.js';
 
 /** Every table, named one by one: the one place of the platform that knows the features' tables. */
 export const TABLES = [
   ...[ClientIdEntity, JournalEntity, CorrectionEntity, NonconformityEntity, PlantEntity],
   ...[PersonEntity, PersonRoleEntity, PersonDetailEntity, DeviceEntity, EquipmentEntity, DealerEntity],
+  ...[RoleEndEntity, DeviceRevokedEntity, UnprovedEntryEntity, EntryConfirmationEntity, EntryDecisionEntity],
+  ...[CredentialEntity, FirstCodeEntity, SessionEntity, SignInFailureEntity, OpenIdLinkEntity, ApiTokenEntity],
+  ...[EnrolmentCodeEntity, DeviceCredentialEntity, KeptEntryEntity],
   ...[MaterialEntity, TankEntity, LotEntity, LotInputEntity, LotStateEntity, LotCandidateEntity],
   ...[EquipmentCheckEntity, GunSettingEntity, HookUpEntity, TankEmptiedEntity],
   ...[ContainerEntity, ContainerFactEntity, HoldEntity, HoldLiftEntity, LotLossEntity, LotCountEntity, LotRetestEntity],

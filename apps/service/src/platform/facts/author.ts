@@ -1,21 +1,45 @@
+import type { Envelope } from '@hull-record/contracts';
 import type { EntityManager } from 'typeorm';
+import { EnteredByAnother, EnteredElsewhere, SignInNeeded } from '../access/access-refusals.js';
+import { callNow, type KnownPerson } from '../access/call.js';
 import { UnknownBadge, UnknownDevice } from '../refusals.js';
 import type { Author } from './fact.js';
 import { standing } from './standing.js';
+import { sentBy } from './sent-by.js';
+
+type By = Pick<Envelope, 'enteredBy' | 'device' | 'happenedAt' | 'enteredAt'>;
 
 /**
- * Finds who states to record this, and on which device. The device belongs to a plant, and so does the fact.
+ * Finds who records this, and on which device. The device belongs to a plant, and so does the fact.
  *
- * @throws UnknownBadge, UnknownDevice
+ * A person who signed in records in the own name, on the own device. A device that sends what waited on it names who
+ * had taken it over when it was entered. The service itself says whom it means.
+ *
+ * @throws EnteredByAnother, EnteredElsewhere, NotAllowedThen, UnknownBadge, UnknownDevice
  */
-export const findAuthor = async (tx: EntityManager, badge: string, device: string): Promise<Author> => {
+export const findAuthor = async (tx: EntityManager, by: By): Promise<Author> => {
+  const { caller, route } = callNow();
+  if (caller === null) throw new SignInNeeded();
+  if (caller.via === 'service') return stated(tx, by.enteredBy, by.device);
+  if (caller.via === 'device') return sentBy(tx, caller, route, by);
+  return signedIn(caller, by);
+};
+
+const signedIn = (caller: KnownPerson, { enteredBy, device }: By): Author => {
+  if (enteredBy.toLowerCase() !== caller.badge.toLowerCase()) throw new EnteredByAnother(enteredBy, caller.badge);
+  if (device !== caller.device) throw new EnteredElsewhere(device, caller.device);
+  const { plantId, personId, deviceId, badge } = caller;
+  return { plantId, personId, deviceId, badge, identity: 'proved' };
+};
+
+const stated = async (tx: EntityManager, badge: string, device: string): Promise<Author> => {
   const [personId] = await findPeople(tx, [badge], () => '/enteredBy');
   const [found] = await tx.query<{ id: string; plant_id: string }[]>(
     `select d.root as id, d.plant_id from fact.device d where d.code = $1 and ${standing('d')}`,
     [device],
   );
   if (!found) throw new UnknownDevice(device);
-  return { plantId: found.plant_id, personId: personId as string, deviceId: found.id, badge };
+  return { plantId: found.plant_id, personId: personId as string, deviceId: found.id, badge, identity: 'stated' };
 };
 
 /**

@@ -11,6 +11,10 @@ export interface Author {
   readonly personId: string;
   readonly deviceId: string;
   readonly badge: string;
+  /** `proved` by a session, a token, or taking the device over with a PIN; else as stated. */
+  readonly identity: 'stated' | 'proved';
+  /** Nobody proved to be this person on the device that sent it: it has to be confirmed. */
+  readonly unproved?: boolean;
 }
 
 /** A row that a fact wrote, with the digest that the journal keeps of it. */

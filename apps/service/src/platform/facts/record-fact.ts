@@ -10,6 +10,7 @@ import { canonical, digestOf } from './digest.js';
 import { type Author, Fact } from './fact.js';
 import { JournalEntity } from './journal.entity.js';
 import { assertNotAhead } from './not-ahead.js';
+import { markUnproved } from './unproved.js';
 import { meetGate, type Gate } from './gate.js';
 import { judgeMade } from '../rules/judge-made.js';
 import { judgeAgain } from '../used/judge-again.js';
@@ -59,12 +60,13 @@ export class RecordFact {
     // An id is a number however it is written; the database gives it back in small letters.
     const body = { ...given, id: given.id.toLowerCase() };
     assertNotAhead(body.happenedAt, '/happenedAt');
+    assertNotAhead(body.enteredAt, '/enteredAt');
     assertKept(body);
     const journalled = options.journalled?.(body) ?? body;
     const work = async (tx: EntityManager): Promise<Receipt<R>> => {
       const before = await claim(tx, body.id, digestOf({ kind, body: journalled }));
       if (before) return before as Receipt<R>;
-      const author = options.author ?? (await findAuthor(tx, body.enteredBy, body.device));
+      const author = options.author ?? (await findAuthor(tx, body));
       await meetGate(tx, author.plantId, options.gate ?? 'open');
       await meetGenealogy(tx, author.plantId, options.genealogy ?? 'one of many');
       const fact = new Fact(tx, body.id, author, new Date(body.happenedAt), await databaseTime(tx));
@@ -72,6 +74,7 @@ export class RecordFact {
       const remade = await this.composition.follow(fact, options.genealogy ?? 'one of many');
       await judgeMade(fact);
       await judgeAgain(fact, remade);
+      await markUnproved(fact);
       await writeEntry(fact, kind, body, journalled, result);
       return { id: fact.id, recordedAt: fact.recordedAt.toISOString(), replayed: false, result };
     };
@@ -120,7 +123,7 @@ const writeEntry = async (
     kind,
     personId,
     deviceId,
-    identity: 'stated',
+    identity: fact.author.identity,
     happenedAt: fact.happenedAt,
     recordedAt: fact.recordedAt,
   };

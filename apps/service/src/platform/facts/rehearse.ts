@@ -24,7 +24,7 @@ export class Rehearse {
   async run(body: Envelope, decide: (fact: Fact) => Promise<unknown>): Promise<Stops> {
     try {
       return await this.db.transaction(async (tx) => {
-        const author = await findAuthor(tx, body.enteredBy, body.device);
+        const author = await findAuthor(tx, body);
         const fact = new Fact(tx, body.id.toLowerCase(), author, new Date(body.happenedAt), new Date());
         await decide(fact);
         await judgeMade(fact);

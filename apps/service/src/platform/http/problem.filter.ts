@@ -7,12 +7,14 @@ import { fromGenealogy } from './genealogy-refusals.js';
 
 const STATUS = {
   malformed: 400,
+  'unknown caller': 401,
   forbidden: 403,
   'not found': 404,
   conflict: 409,
   'too large': 413,
   unsupported: 415,
   unprocessable: 422,
+  'too many': 429,
   unavailable: 503,
 } as const;
 

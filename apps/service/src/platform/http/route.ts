@@ -1,5 +1,6 @@
 import { applyDecorators, Get, Header, HttpCode, Post } from '@nestjs/common';
 import { ApiBody, ApiConsumes, ApiOperation, ApiParam, ApiResponse, ApiTags } from '@nestjs/swagger';
+import { nameHandler } from '../access/route-name.js';
 import { Problem, type Route as RouteOfTable } from '@hull-record/contracts';
 
 /**
@@ -11,6 +12,8 @@ export const Route = (route: RouteOfTable): MethodDecorator => {
   const isRecord = route.method === 'POST' && route.response !== undefined && isReceipt(route.response);
   const verb = route.method === 'GET' ? Get(route.path) : Post(route.path);
   return applyDecorators(
+    ((_target: object, _key: string | symbol, { value }: PropertyDescriptor) =>
+      nameHandler(value as object, route)) as MethodDecorator,
     verb,
     HttpCode(isRecord ? 201 : 200),
     ApiTags(route.tag),

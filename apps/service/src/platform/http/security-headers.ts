@@ -1,10 +1,12 @@
-import type { NextFunction, Request, Response } from 'express';
+import type { NextFunction, Request, RequestHandler, Response } from 'express';
+import type { AccessSettings } from '../access/settings.js';
 
 const HEADERS: Readonly<Record<string, string>> = {
   'Content-Security-Policy':
     "default-src 'self'; img-src 'self' data:; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'",
   'X-Content-Type-Options': 'nosniff',
   'Referrer-Policy': 'no-referrer',
+  'Permissions-Policy': 'camera=(self), geolocation=(), microphone=()',
   'Cross-Origin-Opener-Policy': 'same-origin',
   'Cross-Origin-Resource-Policy': 'same-origin',
 };
@@ -14,8 +16,12 @@ const API_PAGE =
   "default-src 'self'; img-src 'self' data:; style-src 'self' 'unsafe-inline'; object-src 'none'; base-uri 'none'; frame-ancestors 'none'";
 
 /** Tells browsers to run and show only what this service sends. */
-export const securityHeaders = (request: Request, response: Response, next: NextFunction): void => {
-  response.set(HEADERS);
-  if (request.path.startsWith('/api/docs')) response.set('Content-Security-Policy', API_PAGE);
-  next();
-};
+export const securityHeaders =
+  ({ secure }: AccessSettings): RequestHandler =>
+  (request: Request, response: Response, next: NextFunction): void => {
+    response.set(HEADERS);
+    if (secure) response.set('Strict-Transport-Security', 'max-age=31536000');
+    if (request.path.startsWith('/api/docs')) response.set('Content-Security-Policy', API_PAGE);
+    if (request.path.startsWith('/api/')) response.set('Cache-Control', 'no-store');
+    next();
+  };

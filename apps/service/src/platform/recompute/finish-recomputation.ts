@@ -14,7 +14,7 @@ import { judgeDraws, type JudgedDraw } from '../used/judge-draws.js';
 const JUDGED_AT_ONCE = 500;
 
 const WORKED_OUT = `
-  select r.id, r.tank_lots as "tankLots", r.places, j.person_id as "personId", j.device_id as "deviceId", j.plant_id as "plantId",
+  select r.id, r.tank_lots as "tankLots", r.places, j.person_id as "personId", j.device_id as "deviceId", j.plant_id as "plantId", 'stated' as identity,
     d.code as device, coalesce(p.badge, '') as badge,
     to_char(date_trunc('milliseconds', clock_timestamp()) at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') as now
   from work.recomputation r

@@ -7,6 +7,7 @@ import { isSuspect, suspectChecks } from '../equipment/suspect.sql.js';
 import { containerRejected, notLifted, perhapsDrawn } from '../store/holds.sql.js';
 import { layersOf } from '../layers/layers-of-part.sql.js';
 import { asksOf } from './asks.sql.js';
+import { isUnproved } from '../facts/unproved.js';
 import { isOpenDefect, isOpenNonconformity, isOpenReading } from './open.js';
 
 /** SQL: something in the hull's parts, or in the lots `$2` in them, was drawn of a lot, and of a container as said of `x`. */
@@ -54,10 +55,12 @@ const PLACED = `placed as (
 /** A signature is of one version of a record, and of what was in it then: what comes after it must be signed again. */
 const UNSIGNED = `
   select 'hold-point-unsigned', m.part, m.code, m.root, 'Hold point ' || m.hold_point || ' of ' || m.name || case
+      when exists (select from fact.signature s where s.layer_record_id = m.id and ${standing('s')} and ${isUnproved('s.entry_id')})
+      then ' is signed provisionally: its signer has to confirm it.'
       when exists (select from fact.signature s where s.layer_record_id = m.id and ${standing('s')})
       then ' was signed before more was used in it: sign it again.' else ' is not signed.' end, m.position
   from made m where m.hold_point is not null
-    and not exists (select from fact.signature s where s.layer_record_id = m.id and ${standing('s')}
+    and not exists (select from fact.signature s where s.layer_record_id = m.id and ${standing('s')} and not ${isUnproved('s.entry_id')}
       and not exists (select from fact.used late where late.into_id = m.root and late.root = late.id and late.recorded_at > s.recorded_at and ${standing('late')}))`;
 
 const READINGS_MISSING = `

@@ -51,11 +51,15 @@ export const isOpenReading = (reading: string, asOf?: string): string => `
     select from fact.reading again where again.of_id = ${reading}.of_id and again.what = ${reading}.what
       and again.spot = ${reading}.spot and again.verdict = 'inside' and again.happened_at > ${reading}.happened_at and ${standing('again', asOf)}))`;
 
+/** SQL: an entry that was not proved to be of who is said to have made it, and was confirmed by that person since. */
+const isConfirmed = (c: string): string => `(${c}.about_kind = 'entry' and exists (
+  select from fact.entry_confirmation said where said.unproved_entry_id = ${c}.about_id and said.confirmed and ${standing('said')}))`;
+
 /**
  * SQL: a nonconformity that quality has not closed: by a concession, or by rework or repair that was done and inspected
  * since.
  */
-export const isOpenNonconformity = (c: string): string => `not exists (
+export const isOpenNonconformity = (c: string): string => `not ${isConfirmed(c)} and not exists (
   select from fact.disposition closing where closing.of_id = ${c}.root and ${standing('closing')} and (
     closing.disposition = 'use as is'
     or (closing.disposition in ('rework', 'repair') and exists (

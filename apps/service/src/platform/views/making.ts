@@ -2,6 +2,7 @@ import type { EntityManager } from 'typeorm';
 import type { Climate, ScheduleLayer } from '@hull-record/contracts';
 import type { Place, Skin } from '@hull-record/trade';
 import { isSuspect } from '../equipment/suspect.sql.js';
+import { identityOf, isUnproved } from '../facts/unproved.js';
 import { standing } from '../facts/standing.js';
 import { expiryAt } from '../store/holds.sql.js';
 import { layersOf, scheduleOf } from '../layers/layers-of-part.sql.js';
@@ -70,11 +71,11 @@ const LAYER_RECORDS = `
   select r.id, r.root, r.part_id, r.schedule_layer_id, r.started_at, r.ended_at, r.recorded_at,
     array(select w.badge from fact.person w where w.id = any(r.makers) order by w.badge) as done_by,
     e.badge as entered_by, r.climate_entered as climate, r.area, r.surface_prepared, r.note,
-    sp.badge as signed_by, s.happened_at as signed_at, sj.identity as signature_identity
+    sp.badge as signed_by, s.happened_at as signed_at, ${identityOf('s.entry_id', 'sj.identity', '$2')} as signature_identity
   from fact.layer_record r
   join fact.journal g on g.id = r.entry_id join fact.person e on e.id = g.person_id
   left join lateral (select s.* from fact.signature s where s.layer_record_id = r.id and ${standing('s', '$2')}
-    order by s.recorded_at desc, s.id limit 1) s on true
+    order by ${isUnproved('s.entry_id', '$2')}, s.recorded_at desc, s.id limit 1) s on true
   left join fact.person sp on sp.id = s.signed_by
   left join fact.journal sj on sj.id = s.entry_id
   where r.part_id = any($1) and ${standing('r', '$2')} order by r.started_at, r.root`;

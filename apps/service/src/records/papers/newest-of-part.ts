@@ -26,6 +26,11 @@ const TOUCHED = [
   versions('verdict', 'x.about_id in (select root from places union select root from defects)'),
   versions('photo', 'x.defect_id in (select root from defects)'),
   versions('signature', 'x.layer_record_id in (select id from places)'),
+  versions(
+    'entry_confirmation',
+    `x.unproved_entry_id in (select ue.id from fact.unproved_entry ue join fact.signature s on s.entry_id = ue.entry_id
+       where s.layer_record_id in (select id from places))`,
+  ),
   ...['acceptance', 're_inspection'].map((table) => versions(table, 'x.repair_id in (select id from places)')),
   versions(
     'disposition',

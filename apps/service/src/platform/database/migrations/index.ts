@@ -18,6 +18,7 @@ import { RepairGeometry0017 } from './0017-repair-geometry.js';
 import { ReadingsOfWholes0018 } from './0018-readings-of-wholes.js';
 import { Markets0019 } from './0019-markets.js';
 import { TradeRules0020 } from './0020-trade-rules.js';
+import { Access0021 } from './0021-access.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -41,4 +42,5 @@ export const MIGRATIONS = [
   ReadingsOfWholes0018,
   Markets0019,
   TradeRules0020,
+  Access0021,
 ] as const;

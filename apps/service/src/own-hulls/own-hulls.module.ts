@@ -1,0 +1,7 @@
+import { Module } from '@nestjs/common';
+import { OwnHullsController } from './own-hulls.controller.js';
+import { OwnHulls } from './own-hulls.query.js';
+
+/** What a dealer sees of own hulls, and of no others. */
+@Module({ controllers: [OwnHullsController], providers: [OwnHulls] })
+export class OwnHullsModule {}

@@ -1,0 +1,46 @@
+import type { NextFunction, Request, RequestHandler, Response } from 'express';
+import { LOOPBACK } from '../config/reach.js';
+import type { AccessSettings } from '../access/settings.js';
+
+const isLocal = (host: string): boolean => {
+  try {
+    const { hostname } = new URL(`http://${host}`);
+    return (LOOPBACK as readonly string[]).includes(hostname.replace(/^\[|\]$/g, ''));
+  } catch {
+    return false;
+  }
+};
+
+const hostOf = (origin: string): string | null => {
+  try {
+    return new URL(origin).host;
+  } catch {
+    return null;
+  }
+};
+
+const refuse = (response: Response, code: string, detail: string): void => {
+  response
+    .status(403)
+    .type('application/problem+json')
+    .send(JSON.stringify({ type: `/problems/${code}`, title: code.replaceAll('-', ' '), status: 403, detail }));
+};
+
+/**
+ * Answers this machine, and the hosts under which the service is known, alone: a name that only points here (DNS
+ * rebinding) and a page of another origin are refused.
+ */
+export const knownHostsOnly =
+  ({ hosts }: AccessSettings): RequestHandler =>
+  (request: Request, response: Response, next: NextFunction): void => {
+    const host = (request.headers.host ?? '').toLowerCase();
+    const { origin } = request.headers;
+    if (!isLocal(host) && !hosts.includes(host)) {
+      const known = hosts.length > 0 ? `https://${hosts.join(', https://')}` : 'http://127.0.0.1 or http://localhost';
+      return refuse(response, 'host-not-known', `Use ${known}.`);
+    }
+    if (origin !== undefined && hostOf(origin) !== host) {
+      return refuse(response, 'origin-not-known', 'Requests from pages of another origin are refused.');
+    }
+    next();
+  };
