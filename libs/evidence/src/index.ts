@@ -1,2 +1,3 @@
 export * from './canonical-json.js';
 export * from './commitment.js';
+export * from './read-canonical-json.js';
