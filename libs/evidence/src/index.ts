@@ -1,5 +1,13 @@
+export * from './bundle/proof-bundle.js';
+export * from './bundle/verify-bundle.js';
 export * from './canonical-json.js';
 export * from './commitment.js';
+export * from './ed25519.js';
+export { Malformed } from './exact-shape.js';
+export * from './heads/check-head.js';
+export * from './heads/later-head.js';
+export { readHead } from './heads/read-head.js';
+export * from './heads/tree-head.js';
 export * from './read-canonical-json.js';
 export type { Hash } from './sha-256.js';
 export * from './tree/consistency.js';

@@ -1,6 +1,13 @@
 import { describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
-import { type Hash, inclusionProof, inclusionReads, type InclusionClaim, verifyInclusion } from '@hull-record/evidence';
+import {
+  type Hash,
+  inclusionProof,
+  inclusionReads,
+  type InclusionClaim,
+  nodeHash,
+  verifyInclusion,
+} from '@hull-record/evidence';
 import { entriesUpTo, grownTree, turned } from '../../support/grown-tree.js';
 import { path } from '../../support/rfc-tree.js';
 
@@ -84,6 +91,14 @@ describe('a proof of inclusion', () => {
         expect(verifies(claim.proof.map((hash) => hash.subarray(1)))).toBe(claim.proof.length === 0);
       }),
     );
+  });
+
+  it('is false when it is longer than the way up, though it leads to the root that was given', () => {
+    const [leaf, more] = [hashAt(grown.leaves, 0), hashAt(grown.leaves, 1)];
+    const claim = { index: 0, size: 1, leaf, proof: [more] };
+    expect(verifyInclusion({ ...claim, root: nodeHash(more, leaf) })).toBe(false);
+    expect(verifyInclusion({ ...claim, root: nodeHash(leaf, more) })).toBe(false);
+    expect(verifyInclusion({ ...claim, size: 2, root: nodeHash(leaf, more) })).toBe(true);
   });
 
   it('is false, not an error, for what is malformed', () => {
