@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-/** The fifteen topics of the trade's arithmetic, in the order they are listed. */
+/** The topics of the trade's arithmetic, and that of evidence, in the order they are listed. */
 export const TOPICS = [
   'units',
   'hin',
@@ -18,6 +18,7 @@ export const TOPICS = [
   'control',
   'mixing',
   'areal mass',
+  'evidence',
 ] as const;
 export type Topic = (typeof TOPICS)[number];
 
