@@ -9,9 +9,9 @@ const mark = (name: string, x: number, girth: number): MapMark => ({
 });
 
 const HATCHES: readonly HatchKind[] = ['gel coat', 'mat', 'woven', 'core', 'putty', 'board', 'other'];
-const FOREIGN = '船体记录 مرحبا بالعالم Łódź šķiedra ≥ 36 µm';
+const FOREIGN = '船体记录 مرحبا بالعالم Łódź šķiedra ≥ 36 µm 🚤';
 
-/** Everything at once: 400 readings, 60 defects in one spot, names of 200 characters, writing no font has. */
+/** Everything at once: 400 readings, 60 defects in one spot, names of 200 characters, writing of many scripts. */
 export const anExtremeView = (): BuildRecordView => {
   const long = (tag: string): string => `${tag}${'x'.repeat(199 - tag.length)}!`;
   const layers = HATCHES.map((hatch, i) =>

@@ -80,16 +80,15 @@ const boxOf = (pageHeight: number, { text, x, y, width, size }: PrintedText): Te
   height: size * 1.3,
 });
 
+/** The texts of each page of labels as boxes. */
+export const readLabelTexts = async (bytes: Buffer, stock: LabelStock): Promise<readonly (readonly TextBox[])[]> =>
+  (await readPages(bytes)).map((texts) => texts.map((text) => boxOf(stock.page.heightMm * MM, text)));
+
 /** Reads labels back: their texts from the PDF, their square codes from its pixels. */
 export const readLabels = async (bytes: Buffer, stock: LabelStock): Promise<readonly LabelPage[]> => {
-  const pages = await readPages(bytes);
+  const pages = await readLabelTexts(bytes, stock);
   const images = await rasterize(bytes);
-  return Promise.all(
-    pages.map(async (texts, i) => ({
-      texts: texts.map((text) => boxOf(stock.page.heightMm * MM, text)),
-      codes: await readCodes(images[i] ?? new Uint8Array()),
-    })),
-  );
+  return Promise.all(pages.map(async (texts, i) => ({ texts, codes: await readCodes(images[i] ?? new Uint8Array()) })));
 };
 
 /** The boxes of the label places of a page, row by row. */

@@ -28,8 +28,10 @@ export const readPages = async (bytes: Buffer): Promise<readonly (readonly Print
     pages.push(
       items.flatMap((item) => {
         if (!('str' in item) || item.str.trim() === '') return [];
-        const [x, y] = [Number(item.transform[4]), Number(item.transform[5])];
-        return [{ text: item.str, x, y, width: item.width, size: Number(item.transform[3]) }];
+        const [across, , , size, from, y] = item.transform as [number, number, number, number, number, number];
+        // A mirrored sign is drawn from its right edge to its left.
+        const x = across < 0 ? from - item.width : from;
+        return [{ text: item.str, x, y, width: item.width, size }];
       }),
     );
   }

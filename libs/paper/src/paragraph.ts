@@ -1,7 +1,8 @@
+import { beginsRight } from './direction.js';
 import type { Fonts } from './fonts.js';
 import type { Verdict } from './layer-view.js';
 import { breakLines } from './lines.js';
-import type { Unit } from './text-safe.js';
+import type { Unit } from './unit.js';
 import { STYLES, type StyleName } from './type-styles.js';
 import { drawVerdict, VERDICT_WIDTH } from './verdict-mark.js';
 
@@ -12,7 +13,7 @@ export interface Paragraph {
   readonly verdict?: Verdict;
 }
 
-/** A line ready to be drawn; `width` in points, without the indent. */
+/** A line ready to be drawn; `width` in points, without the indent. Lines of a text from right to left end evenly. */
 export interface SetLine {
   readonly units: readonly Unit[];
   readonly style: StyleName;
@@ -32,11 +33,13 @@ const setOne = (fonts: Fonts, { text, style, verdict }: Paragraph, width: number
   const { face, size } = STYLES[style];
   const indent = verdict === undefined ? 0 : VERDICT_WIDTH;
   const measure = (units: readonly Unit[]): number => fonts.width(units, face, size);
-  return breakLines(fonts.units(text, face), width - indent, measure).map((units, i) => ({
-    units,
+  const all = fonts.units(text, face);
+  const lines = breakLines(all, width - indent, measure).map((units) => ({ units, width: measure(units) }));
+  const widest = Math.max(...lines.map((line) => line.width));
+  return lines.map((line, i) => ({
+    ...line,
     style,
-    indent,
-    width: measure(units),
+    indent: indent + (beginsRight(all) ? widest - line.width : 0),
     ...(verdict !== undefined && i === 0 ? { verdict } : {}),
   }));
 };

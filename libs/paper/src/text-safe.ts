@@ -1,10 +1,7 @@
-/** A piece of text that is never split: a character with its marks, a code point in words, a space or a line end. */
-export interface Unit {
-  readonly kind: 'text' | 'code point' | 'space' | 'line end';
-  readonly text: string;
-  /** Index of the font of the family that has the glyphs. */
-  readonly font: number;
-}
+import { hasRightToLeft, withLevels } from './direction.js';
+import { opensLine } from './line-opens.js';
+import { asMark, joinMarks } from './marks.js';
+import type { Unit } from './unit.js';
 
 /** Whether a font has a glyph for a code point. */
 export type HasGlyph = (codePoint: number) => boolean;
@@ -22,14 +19,23 @@ const INVISIBLE = /\p{C}/u;
  * Turns any text into units that a family of fonts can print; nothing is left out.
  *
  * A character takes the first font that has it. One that no font has, or that would print as nothing, becomes its
- * code point in the form [U+4E2D]. Tabs and wide spaces become a space.
+ * code point in the form [U+4E2D]. Tabs and wide spaces become a space. Units stay in the order of writing; where some
+ * run from right to left each has its level.
  */
-export const toUnits = (text: string, fonts: readonly HasGlyph[]): readonly Unit[] =>
-  clustersOf(text).flatMap((cluster) => unitsOf(cluster, fonts));
+export const toUnits = (text: string, fonts: readonly HasGlyph[]): readonly Unit[] => {
+  if (PLAIN.test(text)) return Array.from(text).flatMap((character) => unitsOf(character, fonts));
+  const ordered = hasRightToLeft(text);
+  const units = clustersOf(text).flatMap((cluster) => (ordered && asMark(cluster)) || unitsOf(cluster, fonts));
+  return (ordered ? withLevels(joinMarks(units)) : units).map((unit, i, all) =>
+    opensLine(all[i - 1], unit) ? { ...unit, opens: true } : unit,
+  );
+};
 
-/** Plain text is its characters; finding clusters in it would be most of the work of setting it. */
+/** Finding clusters in plain text would be most of the work of setting it. A joiner counts as a cluster of its own. */
 const clustersOf = (text: string): readonly string[] =>
-  PLAIN.test(text) ? Array.from(text) : Array.from(characters.segment(text), ({ segment }) => segment);
+  Array.from(characters.segment(text), ({ segment }) => segment).flatMap((segment) =>
+    segment.length > 1 ? segment.split(/(?=\u200c)/u) : [segment],
+  );
 
 const unitsOf = (cluster: string, fonts: readonly HasGlyph[]): readonly Unit[] => {
   if (LINE_END.test(cluster)) return [{ kind: 'line end', text: '', font: 0 }];

@@ -10,10 +10,10 @@ export const PAPER: PaperView = {
   recomputing: null,
 };
 
-/** Writing that no font has: Chinese, and Arabic from right to left. */
-export const OTHER_SCRIPTS = '船体记录 مرحبا';
+/** Chinese, Arabic from right to left, and a sign that no font has. */
+export const OTHER_SCRIPTS = '船体记录 مرحبا 🚤';
 /** The same as it prints. */
-export const AS_CODE_POINTS = ['[U+8239][U+4F53][U+8BB0][U+5F55]', '[U+0645][U+0631][U+062D][U+0628][U+0627]'];
+export const AS_PRINTED = ['船体记录', 'مرحبا', '[U+1F6A4]'];
 /** A name of 200 characters without a space. */
 export const LONG_NAME = `${'x'.repeat(199)}!`;
 

@@ -2,14 +2,7 @@ import { describe, expect, it } from '@jest/globals';
 import { drawEquipmentRecall } from '@hull-record/paper';
 import { aRecall, aRecalled } from '../../support/papers/equipment-recall-view.js';
 import { pageFaults } from '../../support/papers/page-faults.js';
-import {
-  AS_CODE_POINTS,
-  drawn,
-  LONG_NAME,
-  OTHER_SCRIPTS,
-  outOfOrder,
-  structureOf,
-} from '../../support/papers/paper.js';
+import { AS_PRINTED, drawn, LONG_NAME, OTHER_SCRIPTS, outOfOrder, structureOf } from '../../support/papers/paper.js';
 import { solid } from '../../support/read-pdf.js';
 
 const draw = (changes: Parameters<typeof aRecall>[0] = {}) =>
@@ -49,7 +42,7 @@ describe('an equipment recall list', () => {
       windows: window ? [{ ...window, readings, drawn: [aRecalled({ part: LONG_NAME, what: LONG_NAME })] }] : [],
     });
     expect(pageFaults(paper)).toEqual([]);
-    for (const code of AS_CODE_POINTS) expect(paper.text).toContain(code);
+    for (const words of AS_PRINTED) expect(paper.text).toContain(words);
     for (let i = 0; i < 400; i += 1) expect(paper.text).toContain(`v${i}.`);
   });
 

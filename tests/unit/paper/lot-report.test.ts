@@ -3,14 +3,7 @@ import { drawLotReport } from '@hull-record/paper';
 import { someReadings } from '../../support/paper-layers.js';
 import { aHoldingHull, aLotReport } from '../../support/papers/lot-report-view.js';
 import { pageFaults } from '../../support/papers/page-faults.js';
-import {
-  AS_CODE_POINTS,
-  drawn,
-  LONG_NAME,
-  OTHER_SCRIPTS,
-  outOfOrder,
-  structureOf,
-} from '../../support/papers/paper.js';
+import { AS_PRINTED, drawn, LONG_NAME, OTHER_SCRIPTS, outOfOrder, structureOf } from '../../support/papers/paper.js';
 import { solid } from '../../support/read-pdf.js';
 
 const draw = (changes: Parameters<typeof aLotReport>[0] = {}) =>
@@ -80,7 +73,7 @@ describe('a lot report', () => {
       history: [{ when: 'then', what: LONG_NAME, why: OTHER_SCRIPTS.repeat(40), by: LONG_NAME }],
     });
     expect(pageFaults(paper)).toEqual([]);
-    for (const code of AS_CODE_POINTS) expect(paper.text).toContain(code);
+    for (const words of AS_PRINTED) expect(paper.text).toContain(words);
     for (const i of [0, 150, 299]) expect(paper.text.match(new RegExp(`H${i}-`, 'g'))).toHaveLength(3);
   });
 

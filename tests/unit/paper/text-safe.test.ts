@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from '@jest/globals';
-import { toUnits, type Unit } from '../../../libs/paper/src/text-safe.js';
+import { toUnits } from '../../../libs/paper/src/text-safe.js';
+import type { Unit } from '../../../libs/paper/src/unit.js';
 
 const latin = (code: number): boolean => code >= 0x20 && code < 0x100;
 const extended = (code: number): boolean => code >= 0x100 && code < 0x180;

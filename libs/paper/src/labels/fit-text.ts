@@ -1,6 +1,7 @@
+import { beginsRight } from '../direction.js';
 import type { Face, Fonts } from '../fonts.js';
 import { breakLines } from '../lines.js';
-import type { Unit } from '../text-safe.js';
+import type { Unit } from '../unit.js';
 import type { LabelView } from './label-view.js';
 
 /** Lines of one text in one size, ready to be drawn from `y` on; points, y down from the top of the area. */
@@ -103,6 +104,7 @@ const piecesOf = (fonts: Fonts, { kind, code, title, details, caution }: LabelVi
 const wordsOf = (units: readonly Unit[]): readonly (readonly Unit[])[] => {
   const words: Unit[][] = [[]];
   for (const unit of units) {
+    if (unit.opens) words.push([]);
     if (unit.kind === 'text') words.at(-1)?.push(unit);
     else words.push(unit.kind === 'code point' ? [unit] : [], []);
   }
@@ -160,8 +162,9 @@ const cutToRoom = (
 
 const shorten = (fonts: Fonts, { piece, size, lines }: SetPiece, count: number, width: number): SetPiece['lines'] => {
   if (lines.length <= count) return lines;
-  const more = fonts.units('…', piece.face);
   let last = lines[count - 1] ?? [];
+  const toTheLeft = beginsRight(piece.units);
+  const more = fonts.units('…', piece.face).map((unit) => (toTheLeft ? { ...unit, level: 1 } : unit));
   while (last.length > 0 && fonts.width([...last, ...more], piece.face, size) > width) last = last.slice(0, -1);
   return [...lines.slice(0, count - 1), [...last, ...more]];
 };
