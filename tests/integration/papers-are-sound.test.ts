@@ -1,0 +1,79 @@
+import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { CHECKED_BY, qpdfFaults } from '../support/papers/qpdf.js';
+import { WRITINGS } from '../support/papers/scripts.js';
+import { structureFaults } from '../support/papers/structure-faults.js';
+import { startService, type RunningService } from '../support/service.js';
+import { Shop } from '../support/shop.js';
+import { recordWhole } from '../support/whole-record.js';
+
+let service: RunningService;
+let shop: Shop;
+beforeAll(async () => {
+  service = await startService();
+  shop = await new Shop(service).open();
+  const { hull } = await recordWhole(shop);
+  expect(hull).toBe('86-1');
+  for (const [, note] of WRITINGS) await shop.defect('86-1-H', { layer: 'L2', note });
+  await shop.act('/api/equipment/MG-1/checks', { what: 'reference film', good: true });
+  await shop.act('/api/equipment/MG-1/checks', { what: 'reference film', good: false });
+}, 60_000);
+afterAll(() => service.close());
+
+const bytesOf = async (answer: Response): Promise<Buffer> => {
+  if (answer.status !== 200) throw new Error(`${answer.status} ${await answer.text()}`);
+  return Buffer.from(await answer.arrayBuffer());
+};
+
+const get = async (path: string): Promise<Buffer> => bytesOf(await fetch(`${service.url}/api/${path}`));
+
+const labels = async (stock: string): Promise<Buffer> =>
+  bytesOf(
+    await fetch(`${service.url}/api/labels.pdf`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ stock, labels: [...LABELLED] }),
+    }),
+  );
+
+const LABELLED = [
+  { of: 'lot', code: 'R-1' },
+  { of: 'hull', code: '86-1' },
+  { of: 'equipment', code: 'MG-1' },
+];
+
+const PAPERS: readonly (readonly [name: string, make: () => Promise<Buffer>])[] = [
+  ['build record for the plant', () => get('hulls/86-1/build-record.pdf')],
+  ['build record for the dealer', () => get('hulls/86-1/build-record.pdf?cut=dealer')],
+  ['build record for an outside expert', () => get('hulls/86-1/build-record.pdf?cut=expert')],
+  ['lot report', () => get('lots/R-2/report.pdf')],
+  ['hold-point sheet', () => get('parts/86-1-H/hold-points.pdf')],
+  ['repair order', () => get('parts/86-1-H/repair-order.pdf')],
+  ['equipment recall list', () => get('equipment/MG-1/recall.pdf')],
+  ['sheet of labels', () => labels('a4-70x37')],
+  ['roll of labels', () => labels('roll-62x29')],
+];
+
+describe(`Papers, checked by ${CHECKED_BY}`, () => {
+  it.each(PAPERS)('%s: nothing is wrong with the file', async (_name, make) => {
+    const bytes = await make();
+    expect(await structureFaults(bytes)).toEqual([]);
+    expect(qpdfFaults(bytes)).toEqual([]);
+  });
+});
+
+describe('What checks papers', () => {
+  const spoilt = async (from: RegExp, to: string): Promise<readonly string[]> => {
+    const raw = (await labels('roll-62x29')).toString('latin1');
+    expect(raw).toMatch(from);
+    const bytes = Buffer.from(raw.replace(from, to), 'latin1');
+    return [...(await structureFaults(bytes)), ...qpdfFaults(bytes)];
+  };
+
+  it.each([
+    ['an offset that points beside its object', /\n0000\d(\d{5}) 00000 n/, '\n00009$1 00000 n'],
+    ['a page that is not there', /\/Kids \[\d+ 0 R/, '/Kids [99999 0 R'],
+    ['a stream that is cut short', /stream\n[^]{40}/, 'stream\n'],
+  ])('finds %s', async (_name, from, to) => {
+    expect(await spoilt(from, to)).not.toEqual([]);
+  });
+});
