@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { createHash, randomUUID } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
+import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { crc32 } from 'node:zlib';
 import sharp from 'sharp';
 import type { DefectView } from '@hull-record/contracts';
+import { blank, taken } from '../support/photos.js';
 import { startService, type RunningService } from '../support/service.js';
 import { Shop, type Answer } from '../support/shop.js';
 
@@ -24,27 +24,11 @@ const sha256 = (data: Buffer): string => createHash('sha256').update(data).diges
 const add = (photo: Buffer | undefined, name?: string): Promise<Answer> =>
   shop.postPhoto(`/api/defects/${defect}/photos`, shop.envelope(), photo, name);
 
-const blank = (width: number, height: number) =>
-  sharp({ create: { width, height, channels: 3, background: { r: 180, g: 190, b: 200 } } });
-
-/** A photo as a telephone takes it: lying on its side, with who took it and where. */
-const taken = (width: number, height: number): Promise<Buffer> =>
-  blank(width, height)
-    .withMetadata({ orientation: 6 })
-    .withExifMerge({
-      IFD0: { Artist: 'Somebody Private' },
-      IFD3: { GPSLatitudeRef: 'N', GPSLatitude: '43/1 30/1 0/1' },
-    })
-    .jpeg()
-    .toBuffer();
-
 const shown = async (id: string): Promise<{ headers: Headers; bytes: Buffer }> => {
   const answer = await fetch(`${service.url}/api/photos/${id}`, { headers: await service.signedIn() });
   expect(answer.status).toBe(200);
   return { headers: answer.headers, bytes: Buffer.from(await answer.arrayBuffer()) };
 };
-
-const photosKept = async (): Promise<number> => (await service.asOwner('select from fact.photo')).length;
 
 describe('a photo of a defect', () => {
   it('is kept as it came, under its hash, and shown without who took it and where', async () => {
@@ -105,57 +89,23 @@ describe('a photo of a defect', () => {
   });
 });
 
-const chunk = (type: string, data: Buffer): Buffer => {
-  const content = Buffer.concat([Buffer.from(type, 'latin1'), data]);
-  const frame = Buffer.alloc(8);
-  frame.writeUInt32BE(data.length, 0);
-  frame.writeUInt32BE(crc32(content), 4);
-  return Buffer.concat([frame.subarray(0, 4), content, frame.subarray(4)]);
-};
-
-/** A PNG of a few bytes that says it is 40,000 by 40,000 pixels. */
-const boastful = (): Buffer => {
-  const header = Buffer.alloc(13);
-  header.writeUInt32BE(40_000, 0);
-  header.writeUInt32BE(40_000, 4);
-  header.set([8, 2, 0, 0, 0], 8);
-  const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
-  return Buffer.concat([
-    signature,
-    chunk('IHDR', header),
-    chunk('IDAT', Buffer.alloc(20)),
-    chunk('IEND', Buffer.alloc(0)),
-  ]);
-};
-
-const svg = Buffer.from('<svg xmlns="http://www.w3.org/2000/svg" width="9" height="9"><script>1</script></svg>');
-
-describe('a file that is no photo', () => {
-  it.each<[string, () => Buffer | Promise<Buffer>]>([
-    ['an SVG, which can hold a script', () => svg],
-    ['HTML under the name of a photo', () => Buffer.from('<!doctype html><script>alert(1)</script>')],
-    ['half a JPEG', async () => (await blank(400, 300).jpeg().toBuffer()).subarray(0, 700)],
-    ['a JPEG whose start alone is one', () => Buffer.from([0xff, 0xd8, 0xff, 0xe0, 1, 2, 3])],
-    ['a picture that claims 40,000 by 40,000 pixels', boastful],
-    ['a GIF', () => blank(5, 5).gif().toBuffer()],
-    ['nothing at all', () => Buffer.alloc(0)],
-  ])('is refused by its content: %s', async (_what, file) => {
-    const before = await photosKept();
-    const answer = await add(await file());
-    expect(answer).toMatchObject({
-      status: 415,
-      body: { type: '/problems/not-a-photo', errors: [{ pointer: '/photo' }] },
-    });
-    expect(await photosKept()).toBe(before);
-  });
-
-  it('is refused when it is larger than 30 MB, before it is looked at', async () => {
-    const answer = await add(Buffer.alloc(31 * 1024 * 1024, 0xff));
-    expect(answer).toMatchObject({ status: 413, body: { type: '/problems/too-large' } });
-  });
-
+describe('the file of a photo', () => {
   it('is asked for when it is missing', async () => {
     expect(await add(undefined)).toMatchObject({ status: 400, body: { errors: [{ pointer: '/photo' }] } });
+  });
+
+  it('that is damaged on the disk is not shown, and is whole again when the same photo comes again', async () => {
+    const photo = await blank(23, 19).jpeg().toBuffer();
+    const { body } = await add(photo);
+    const [row] = await service.asOwner<{ name: string }>(
+      `select shown_sha256 as name from fact.photo where id = '${body.id}'`,
+    );
+    const name = row?.name ?? '';
+    await writeFile(join(service.dataDir, 'photos', name.slice(0, 2), name), 'damaged');
+    const answer = await shop.get(`/api/photos/${body.id}`);
+    expect(answer).toMatchObject({ status: 404, body: { detail: expect.stringContaining('no readable file') } });
+    expect((await add(photo)).status).toBe(201);
+    expect(sha256((await shown(body.id)).bytes)).toBe(name);
   });
 });
 

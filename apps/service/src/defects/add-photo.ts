@@ -7,7 +7,7 @@ import { findStanding } from '../platform/lookups/find-standing.js';
 import { PhotoStore } from '../platform/photos/photo-store.js';
 import { InvalidRequest } from '../platform/refusals.js';
 import { PhotoEntity } from './photo.entity.js';
-import { preparePhoto } from './prepare-photo.js';
+import { preparePhoto } from '../platform/photos/prepare-photo.js';
 
 export interface AddedPhoto {
   readonly originalSha256: string;

@@ -1,15 +1,17 @@
-import { Body, Controller, Param, StreamableFile, UploadedFile, UseInterceptors } from '@nestjs/common';
+import { Body, Controller, Param, StreamableFile, UploadedFile, UseFilters, UseInterceptors } from '@nestjs/common';
 import { FileInterceptor } from '@nestjs/platform-express';
 import { routes, type AnswerAsk as AnswerRequest, type ReportDefect as DefectRequest } from '@hull-record/contracts';
 import { DEFECT_KINDS } from '@hull-record/trade';
 import { Route, TakesPhoto } from '../platform/http/route.js';
+import { BYTES_AT_MOST } from '../platform/photos/not-a-photo.js';
 import { AddPhoto } from './add-photo.js';
 import { AnswerAsk } from './answer-ask.js';
+import { PhotoSizeFilter } from './photo-size.filter.js';
 import { ReadDefect } from './read-defect.query.js';
 import { ReportDefect } from './report-defect.js';
 import { ShowPhoto } from './show-photo.query.js';
 
-const PHOTO_LIMITS = { limits: { fileSize: 30 * 1024 * 1024, files: 1, fields: 4, fieldSize: 64 * 1024 } };
+const PHOTO_LIMITS = { limits: { fileSize: BYTES_AT_MOST, files: 1, fields: 4, fieldSize: 64 * 1024 } };
 
 @Controller()
 export class DefectsController {
@@ -43,6 +45,7 @@ export class DefectsController {
 
   @Route(routes.addPhoto)
   @TakesPhoto()
+  @UseFilters(PhotoSizeFilter)
   @UseInterceptors(FileInterceptor('photo', PHOTO_LIMITS))
   photo(
     @Param('defect') defect: string,

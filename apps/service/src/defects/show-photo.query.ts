@@ -18,6 +18,8 @@ export class ShowPhoto {
       [id],
     );
     if (!photo) throw new NotThere('photo', id);
-    return this.store.read(photo.shown_sha256);
+    const shown = await this.store.read(photo.shown_sha256);
+    if (!shown) throw new NotThere('readable file of photo', id);
+    return shown;
   }
 }

@@ -1,3 +1,5 @@
+import { fewAtOnce } from '../platform/few-at-once.js';
+
 /** What a task touches: it waits for what changed the one, and for everybody who used the other. */
 export interface Touches {
   readonly uses: readonly string[];
@@ -25,7 +27,7 @@ export const inLanes = async <T>(
   const used = new Map<string, Promise<void>[]>();
   const failures: unknown[] = [];
   const begun: Promise<void>[] = [];
-  const slot = slots(LANES);
+  const slot = fewAtOnce(LANES);
   for (const task of tasks) {
     const { uses, changes } = touches(task);
     const before = [
@@ -50,21 +52,4 @@ export const inLanes = async <T>(
   }
   await Promise.all(begun);
   if (failures.length > 0) throw failures[0];
-};
-
-/** Lets so many run at once; the others wait in the order in which they came. */
-const slots = (count: number): ((work: () => Promise<void>) => Promise<void>) => {
-  const waiting: (() => void)[] = [];
-  let free = count;
-  return async (work) => {
-    if (free > 0) free -= 1;
-    else await new Promise<void>((resolve) => waiting.push(resolve));
-    try {
-      await work();
-    } finally {
-      const next = waiting.shift();
-      if (next) next();
-      else free += 1;
-    }
-  };
 };

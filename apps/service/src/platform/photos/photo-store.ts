@@ -1,6 +1,5 @@
 import { Injectable } from '@nestjs/common';
 import { mkdir, open, readFile, rename } from 'node:fs/promises';
-import { existsSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { newSecret, sha256 } from '../ids.js';
 
@@ -17,7 +16,7 @@ export class PhotoStore {
   async keep(content: Buffer): Promise<string> {
     const name = sha256(content);
     const path = this.pathOf(name);
-    if (existsSync(path)) return name;
+    if ((await this.read(name)) !== undefined) return name;
     await mkdir(dirname(path), { recursive: true });
     const part = `${path}.${newSecret()}`;
     await writeThrough(part, content);
@@ -25,8 +24,10 @@ export class PhotoStore {
     return name;
   }
 
-  read(name: string): Promise<Buffer> {
-    return readFile(this.pathOf(name));
+  /** A file by its SHA-256; undefined when it is missing, cannot be read, or is no longer what its name says. */
+  async read(name: string): Promise<Buffer | undefined> {
+    const content = await readFile(this.pathOf(name)).catch(() => undefined);
+    return content !== undefined && sha256(content) === name ? content : undefined;
   }
 
   private pathOf(name: string): string {
