@@ -1,7 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { execFile } from 'node:child_process';
 import { createHash } from 'node:crypto';
+import { join } from 'node:path';
 import { promisify } from 'node:util';
+import { noisy } from '../support/photos.js';
 import { startService, type RunningService } from '../support/service.js';
 import { Shop } from '../support/shop.js';
 import { recordWhole } from '../support/whole-record.js';
@@ -10,7 +12,11 @@ let service: RunningService;
 let here: string;
 beforeAll(async () => {
   service = await startService();
-  await recordWhole(await new Shop(service).open());
+  const shop = await new Shop(service).open();
+  await recordWhole(shop);
+  const found = await shop.defect('86-1-H');
+  const photo = await noisy(1_200, 900).webp().toBuffer();
+  await shop.postPhoto(`/api/defects/${found}/photos`, shop.envelope(), photo);
   const answer = await fetch(`${service.url}/api/hulls/86-1/build-record.pdf`, { headers: await service.signedIn() });
   here = sha256(new Uint8Array(await answer.arrayBuffer()));
 }, 60_000);
@@ -27,7 +33,8 @@ interface Elsewhere {
 /** Draws the record in a process of its own. */
 const drawElsewhere = async (env: Readonly<Record<string, string>>): Promise<Elsewhere> => {
   const preloads = ['--import', './tests/support/shift-clock.mjs', '--import', './tests/support/load-typescript.mjs'];
-  const script = ['tests/support/draw-record.ts', service.clone.serviceUrl, '86-1'];
+  const photos = join(service.dataDir, 'photos');
+  const script = ['tests/support/draw-record.ts', service.clone.serviceUrl, '86-1', photos];
   const { stdout } = await promisify(execFile)(process.execPath, ['--conditions=source', ...preloads, ...script], {
     env: { PATH: process.env['PATH'] ?? '', ...env },
   });

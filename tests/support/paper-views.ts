@@ -23,7 +23,7 @@ export const aDefect = (changes: Partial<DefectView> = {}): DefectView => ({
   size: '22 × 14 mm',
   layer: 'layer 4, Bulk laminate, outer',
   state: 'open',
-  ...{ disposition: null, note: null, verdicts: [] },
+  ...{ disposition: null, note: null, verdicts: [], photos: [] },
   ...changes,
 });
 

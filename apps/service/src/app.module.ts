@@ -30,6 +30,7 @@ import { ProblemFilter } from './platform/http/problem.filter.js';
 import { ReceiptStatus } from './platform/http/receipt-status.js';
 import { validation } from './platform/http/validation.js';
 import { PhotoStore } from './platform/photos/photo-store.js';
+import { PrintCopies } from './platform/photos/print-copies.js';
 import { ReadingsModule } from './readings/readings.module.js';
 import { DropsModule } from './drops/drops.module.js';
 import { GunsModule } from './guns/guns.module.js';
@@ -113,9 +114,11 @@ export interface Given {
 @Module({})
 export class AppModule {
   static for({ db, dataDir, atOnce = new AtOnce(), access = new AccessSettings() }: Given): DynamicModule {
+    const photos = new PhotoStore(join(dataDir, 'photos'));
     const platform = [
       { provide: DataSource, useValue: db },
-      { provide: PhotoStore, useValue: new PhotoStore(join(dataDir, 'photos')) },
+      { provide: PhotoStore, useValue: photos },
+      { provide: PrintCopies, useValue: new PrintCopies(photos, join(dataDir, 'print-copies')) },
       { provide: AtOnce, useValue: atOnce },
       { provide: AccessSettings, useValue: access },
       { provide: Cookies, useValue: new Cookies(access.secure) },
@@ -134,6 +137,7 @@ export class AppModule {
         ReadCaller,
         DataSource,
         PhotoStore,
+        PrintCopies,
         RecordFact,
         Rehearse,
         Amendments,

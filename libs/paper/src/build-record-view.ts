@@ -1,5 +1,6 @@
 import type { LayerView, ReadingsView, UsedView, VerdictView } from './layer-view.js';
 import type { HullMapView } from './hull-map-view.js';
+import type { PhotoView } from './photo-view.js';
 
 /**
  * The build record of one hull, worded and rounded: everything the paper prints.
@@ -80,6 +81,8 @@ export interface DefectView {
   readonly disposition: string | null;
   readonly note: string | null;
   readonly verdicts: readonly VerdictView[];
+  /** In the order in which they were added. */
+  readonly photos: readonly PhotoView[];
 }
 
 /** A repair as done, with its acceptance; null acceptance while nobody accepted it. */

@@ -2,6 +2,7 @@ import type { Readable } from 'node:stream';
 import type { BuildRecordView } from './build-record-view.js';
 import { closingSection } from './closing-section.js';
 import { openDocument } from './document.js';
+import { drawInSteps, type Steps } from './draw-in-steps.js';
 import { flow, type Block } from './flow.js';
 import { openFonts } from './fonts.js';
 import { partSection } from './part-section.js';
@@ -16,7 +17,7 @@ const STATEMENT =
   'origin, declaration of conformity, survey, warranty, or statement of fitness or compliance.';
 
 /**
- * Draws the build record of a hull as a PDF, ended and ready to be read.
+ * Draws the build record of a hull as a PDF, ready to be read; one with many photos is drawn on while it is read.
  *
  * The same view and the same `created` give the same bytes on the same versions of PDFKit and zlib, whatever the time
  * zone or the hour. Any text prints: what no font has prints as its code point. A4, tagged, fonts embedded, one
@@ -38,19 +39,23 @@ export const drawBuildRecord = (view: BuildRecordView, created: Date): Readable 
     head: `Hull ${view.hullNumber}  ·  Build record  ·  state as of ${view.stateAsOf.text}`,
     foot: [view.plantName, STATEMENT],
   });
-  const root = doc.struct('Document');
-  doc.addStructure(root);
-  section(sheet, root, titleSection(fonts, view));
-  if (view.parts.length === 0) section(sheet, root, [nothing(fonts, 'No part of this hull has been started yet.')]);
-  for (const part of view.parts) section(sheet, root, partSection(fonts, part));
-  section(sheet, root, closingSection(fonts, view));
-  root.end();
-  doc.end();
-  return doc as unknown as Readable;
+  return drawInSteps(doc, steps(sheet, view));
 };
 
-const section = (sheet: Sheet, root: Element, blocks: Iterable<Block>): void => {
+function* steps(sheet: Sheet, view: BuildRecordView): Steps {
+  const { doc, fonts } = sheet;
+  const root = doc.struct('Document');
+  doc.addStructure(root);
+  yield* section(sheet, root, titleSection(fonts, view));
+  if (view.parts.length === 0)
+    yield* section(sheet, root, [nothing(fonts, 'No part of this hull has been started yet.')]);
+  for (const part of view.parts) yield* section(sheet, root, partSection(fonts, part));
+  yield* section(sheet, root, closingSection(fonts, view));
+  root.end();
+}
+
+function* section(sheet: Sheet, root: Element, blocks: Iterable<Block>): Steps {
   const element = open(sheet.doc, root, 'Sect');
-  flow(sheet, element, blocks);
+  yield* flow(sheet, element, blocks);
   element.end();
-};
+}

@@ -1,3 +1,4 @@
+import type { Steps } from './draw-in-steps.js';
 import { need, type Sheet } from './sheet.js';
 import type { Element } from './tags.js';
 
@@ -13,17 +14,18 @@ export interface Block {
   readonly draw: (sheet: Sheet, parent: Element) => void;
 }
 
-/** Draws blocks one below the other; a heading is never left alone at the foot of a page. */
-export const flow = (sheet: Sheet, parent: Element, blocks: Iterable<Block>): void => {
+/** Draws blocks one below the other, a step each; a heading is never left alone at the foot of a page. */
+export function* flow(sheet: Sheet, parent: Element, blocks: Iterable<Block>): Steps {
   let waiting: Block[] = [];
   for (const block of blocks) {
     waiting.push(block);
     if (block.keepWithNext === true) continue;
     place(sheet, parent, waiting);
     waiting = [];
+    yield;
   }
   place(sheet, parent, waiting);
-};
+}
 
 const place = (sheet: Sheet, parent: Element, blocks: readonly Block[]): void => {
   need(

@@ -2,6 +2,7 @@ export { drawBuildRecord } from './build-record.js';
 export type * from './build-record-view.js';
 export type * from './hull-map-view.js';
 export type * from './layer-view.js';
+export type * from './photo-view.js';
 export { drawLotReport } from './lot-report/draw-lot-report.js';
 export type * from './lot-report/lot-report-view.js';
 export type * from './papers/paper-view.js';

@@ -8,6 +8,7 @@ import { hullMap } from './hull-map.js';
 import { laminateSection } from './laminate-section.js';
 import { layerSection } from './layer-section.js';
 import { verdictsTable } from './verdicts-table.js';
+import { hasPhotos, photoDigests, photosOf } from './photos-section.js';
 import { readingsTables } from './readings-tables.js';
 import { para } from './paragraph.js';
 import { heading, text } from './text-blocks.js';
@@ -62,6 +63,11 @@ function* defects(fonts: Fonts, part: PartView, title: (words: string) => Block)
   if (part.map !== undefined) {
     yield title('Hull map');
     yield* hullMap(fonts, part.map, partName(part));
+  }
+  if (hasPhotos(part.defects)) {
+    yield title('Photos of the defects');
+    yield* photosOf(fonts, part.defects);
+    yield* photoDigests(fonts, part.defects);
   }
   yield title('Repairs');
   if (part.repairs.length === 0) yield nothing(fonts, 'No repairs are recorded for this part.');

@@ -5,11 +5,13 @@ import { readAsOne } from '../platform/database/read-as-one.js';
 import type { BuildRecordQuery } from '@hull-record/contracts';
 import { drawBuildRecord } from '@hull-record/paper';
 import { findHull } from '../platform/lookups/find-hull.js';
+import { PrintCopies } from '../platform/photos/print-copies.js';
 import { NotThere } from '../platform/refusals.js';
 import { NOW } from '../platform/views/making.js';
 import { cutFor, loadRoles } from './cut-for.js';
 import { loadHull } from './load-hull.js';
 import { loadRecordFacts, type RecordFacts } from './record-facts.js';
+import { photosIn } from './word-photos.js';
 import { withoutNotes } from './without-notes.js';
 import { wordRecord } from './word-record.js';
 
@@ -27,7 +29,10 @@ export interface BuildRecordPaper {
  */
 @Injectable()
 export class DrawBuildRecord {
-  constructor(private readonly db: DataSource) {}
+  constructor(
+    private readonly db: DataSource,
+    private readonly copies: PrintCopies,
+  ) {}
 
   /** @throws NotThere when there is no such hull, or was none at that instant */
   async run(number: string, { asOf, cut = 'internal' }: Partial<BuildRecordQuery> = {}): Promise<BuildRecordPaper> {
@@ -35,7 +40,8 @@ export class DrawBuildRecord {
       facts: await load(tx, number, asOf),
       roles: cut === 'internal' ? new Map<string, string>() : await loadRoles(tx),
     }));
-    const view = cutFor(wordRecord(cut === 'dealer' ? withoutNotes(facts) : facts), cut, roles);
+    const pictures = await this.copies.of(photosIn(facts.defects));
+    const view = cutFor(wordRecord(cut === 'dealer' ? withoutNotes(facts) : facts, pictures), cut, roles);
     return { number: facts.hull.number, pdf: drawBuildRecord(view, facts.newest) };
   }
 }

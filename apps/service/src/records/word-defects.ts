@@ -7,12 +7,18 @@ import type { RecordFacts } from './record-facts.js';
 import { identity, wordDisposition } from './word-judgements.js';
 import { iso4628 } from '../platform/views/to-view.js';
 import { verdictsOf } from '../platform/views/verdicts.js';
+import { wordPhotos, type Pictures } from './word-photos.js';
 import { wordReadings } from './word-readings.js';
 import { wordUsed } from './word-used.js';
 import { count, decimal, defectKind, place } from './word-values.js';
 
 /** The defects of a part in the order of their marks. */
-export const wordDefects = (facts: RecordFacts, part: PartRow, time: PlantTime): readonly DefectView[] =>
+export const wordDefects = (
+  facts: RecordFacts,
+  part: PartRow,
+  time: PlantTime,
+  pictures: Pictures,
+): readonly DefectView[] =>
   facts.defects
     .filter((row) => row.part_id === part.id)
     .map((row) => ({
@@ -23,7 +29,8 @@ export const wordDefects = (facts: RecordFacts, part: PartRow, time: PlantTime):
       layer: layerOf(part, row),
       state: row.state,
       disposition: decidedOf(facts, row, time),
-      note: noteOf(row, time),
+      note: noteOf(row, time, 'printed'),
+      photos: wordPhotos(row, time, pictures),
       verdicts: verdictsOf(facts.verdicts, row.id).map((verdict) => ({
         ...verdict,
         topic: `${verdict.topic} of ${row.mark}`,
@@ -68,17 +75,21 @@ const decidedOf = (facts: RecordFacts, row: DefectRow, time: PlantTime): string 
   return parts.length === 0 ? null : parts.join('; ');
 };
 
-/** A photo is named by the beginning of the SHA-256 of its original: enough to tell it, short enough to print. */
-export const noteOf = (row: DefectRow, time: PlantTime): string => {
-  const hashes = row.photos.map(({ originalSha256 }) => originalSha256.slice(0, 12)).join(', ');
-  return [
+/**
+ * Who reported a defect and what was noted; photos by their number where the paper prints them, elsewhere by the
+ * beginning of the SHA-256 of each original: enough to tell it, short enough to print.
+ */
+export const noteOf = (row: DefectRow, time: PlantTime, photos: 'printed' | 'named'): string =>
+  [
     `reported by ${row.by}, ${time.at(row.happened_at)}`,
     ...(row.note === null ? [] : [row.note]),
-    ...(row.photos.length === 0
-      ? []
-      : [`${count(row.photos.length, 'photo')}, SHA-256 of the original begins ${hashes}`]),
+    ...(row.photos.length === 0 ? [] : [`${count(row.photos.length, 'photo')}, ${where(row, photos)}`]),
   ].join('; ');
-};
+
+const where = (row: DefectRow, photos: 'printed' | 'named'): string =>
+  photos === 'printed'
+    ? 'printed below'
+    : `SHA-256 of the original begins ${row.photos.map(({ originalSha256 }) => originalSha256.slice(0, 12)).join(', ')}`;
 
 /** The repairs of a part in the order of their marks. */
 export const wordRepairs = (facts: RecordFacts, part: PartRow, time: PlantTime): readonly RepairView[] =>

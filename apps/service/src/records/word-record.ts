@@ -9,11 +9,12 @@ import { wordDefects, wordMap, wordRepairs, wordTouchUps } from './word-defects.
 import { wordEquipment } from './word-equipment.js';
 import { wordHin, wordJoints, wordLife } from './word-hull.js';
 import { wordNonconformities } from './word-judgements.js';
+import type { Pictures } from './word-photos.js';
 import { wordReadings } from './word-readings.js';
 import { wordLayers } from './word-layer.js';
 
 /** Words the facts of a hull as the paper prints them, with times in the time zone of the plant. */
-export const wordRecord = (facts: RecordFacts): BuildRecordView => {
+export const wordRecord = (facts: RecordFacts, pictures: Pictures): BuildRecordView => {
   const { hull, newest } = facts;
   const time = plantTime(hull.time_zone);
   return {
@@ -24,7 +25,7 @@ export const wordRecord = (facts: RecordFacts): BuildRecordView => {
     stateAsOf: { instant: newest.toISOString(), text: time.at(newest) },
     ...completenessOf(facts, time),
     lifeFacts: wordLife(facts, time),
-    parts: facts.parts.map((part) => wordPart(facts, part, time)),
+    parts: facts.parts.map((part) => wordPart(facts, part, time, pictures)),
     joints: wordJoints(facts, time),
     nonconformities: wordNonconformities(facts, null, time),
     cut: '',
@@ -35,7 +36,7 @@ export const wordRecord = (facts: RecordFacts): BuildRecordView => {
   };
 };
 
-const wordPart = (facts: RecordFacts, part: PartRow, time: PlantTime): PartView => ({
+const wordPart = (facts: RecordFacts, part: PartRow, time: PlantTime, pictures: Pictures): PartView => ({
   number: part.number,
   kind: part.kind.charAt(0).toUpperCase() + part.kind.slice(1),
   mold: moldOf(part, facts, time),
@@ -43,7 +44,7 @@ const wordPart = (facts: RecordFacts, part: PartRow, time: PlantTime): PartView 
   joined: joinedOf(part, time, facts.scrapped.get(part.id)),
   readings: wordReadings(facts, part.id, time),
   layers: wordLayers(facts, part, time),
-  defects: wordDefects(facts, part, time),
+  defects: wordDefects(facts, part, time, pictures),
   repairs: [...wordRepairs(facts, part, time), ...wordTouchUps(facts, part, time)],
   nonconformities: wordNonconformities(facts, part.id, time),
   map: wordMap(facts, part),

@@ -1,8 +1,9 @@
 import type { Readable } from 'node:stream';
 import { openDocument } from '../document.js';
+import { drawInSteps, type Steps } from '../draw-in-steps.js';
 import { flow, type Block } from '../flow.js';
 import { openFonts, type Fonts } from '../fonts.js';
-import { openSheet } from '../sheet.js';
+import { openSheet, type Sheet } from '../sheet.js';
 import { open } from '../tags.js';
 import type { PaperSubject, PaperView } from './paper-view.js';
 import { paperTitle } from './paper-title.js';
@@ -11,7 +12,7 @@ import { paperTitle } from './paper-title.js';
 export type Section = Iterable<Block>;
 
 /**
- * Draws a paper of the house, ended and ready to be read: A4, tagged, fonts embedded, with head, foot and page numbers.
+ * Draws a paper of the house, ready to be read (a large one is drawn on while it is read): A4, tagged, fonts embedded, with head, foot and page numbers.
  *
  * The same view and the same `created` give the same bytes on the same versions of PDFKit and zlib. Any text prints:
  * what no font has prints as its code point.
@@ -42,16 +43,18 @@ export const drawPaper = (
     head: `${of} ${subject.code}  ·  ${subject.name}  ·  ${asOf}`,
     foot: [view.plantName, subject.statement],
   });
+  return drawInSteps(doc, steps(sheet, [paperTitle(fonts, view, subject)], sections(fonts)));
+};
+
+function* steps(sheet: Sheet, ...all: readonly Iterable<Section>[]): Steps {
+  const { doc } = sheet;
   const root = doc.struct('Document');
   doc.addStructure(root);
-  const add = (blocks: Section): void => {
-    const element = open(doc, root, 'Sect');
-    flow(sheet, element, blocks);
-    element.end();
-  };
-  add(paperTitle(fonts, view, subject));
-  for (const section of sections(fonts)) add(section);
+  for (const sections of all)
+    for (const blocks of sections) {
+      const element = open(doc, root, 'Sect');
+      yield* flow(sheet, element, blocks);
+      element.end();
+    }
   root.end();
-  doc.end();
-  return doc as unknown as Readable;
-};
+}

@@ -7,6 +7,7 @@ import { drawPaper, type Section } from '../papers/draw-paper.js';
 import { listed, sectionHeading, subHeading, tableOf } from '../papers/sections.js';
 import { partFacts, titleFacts } from '../papers/title-facts.js';
 import { para } from '../paragraph.js';
+import { hasPhotos, photosOf } from '../photos-section.js';
 import { text } from '../text-blocks.js';
 import { verdictsTable } from '../verdicts-table.js';
 import { laminateBlocks } from './laminate-blocks.js';
@@ -45,6 +46,7 @@ function* sections(fonts: Fonts, view: RepairOrderView): Generator<Section> {
     text(fonts, [para(DEFERS), para('Never mix catalyst and promoter directly.', 'bold')], 8),
   ];
   yield defects(fonts, view);
+  if (hasPhotos(view.defects)) yield photos(fonts, view);
   yield laminateBlocks(fonts, view.layers);
   yield cautions(fonts, view);
   if (view.defects.length > 0) yield workForm(fonts, view.defects);
@@ -69,6 +71,11 @@ const defects = (fonts: Fonts, view: RepairOrderView): readonly Block[] => [
         ...hullMap(fonts, view.map, `${view.part.kind}, part ${view.part.number}`),
       ]),
 ];
+
+function* photos(fonts: Fonts, { defects: shown }: RepairOrderView): Generator<Block> {
+  yield sectionHeading(fonts, 'Photos of these defects');
+  yield* photosOf(fonts, shown);
+}
 
 function* cautions(fonts: Fonts, view: RepairOrderView): Generator<Block> {
   yield sectionHeading(fonts, 'Cautions');

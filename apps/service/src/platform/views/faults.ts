@@ -26,7 +26,8 @@ export interface DefectRow {
   readonly counted: number | null;
   readonly counted_area_m2: number | null;
   readonly note: string | null;
-  readonly photos: { id: string; originalSha256: string }[];
+  /** In the order in which they were added; `at` is an ISO 8601 instant. */
+  readonly photos: { id: string; originalSha256: string; shownSha256: string; at: string; by: string }[];
   readonly state: DefectState;
   readonly disposition: string | null;
   readonly concession: string | null;
@@ -40,8 +41,9 @@ export interface DefectRow {
 const DEFECTS = `
   select d.root as id, ${defectMark('d')} as mark, d.part_id, p.number as part, y.code as layer, d.kind, d.place, d.percent_of_length, d.zone,
     d.length_mm, d.width_mm, d.depth_mm, d.grade, d.counted, d.counted_area_m2, d.note,
-    coalesce((select json_agg(json_build_object('id', f.id, 'originalSha256', f.original_sha256) order by f.recorded_at, f.id)
-      from fact.photo f where f.defect_id = d.root and ${standing('f', '$3')}), '[]') as photos,
+    coalesce((select json_agg(json_build_object('id', f.id, 'originalSha256', f.original_sha256, 'shownSha256', f.shown_sha256,
+        'at', f.happened_at, 'by', fw.badge) order by f.recorded_at, f.id)
+      from fact.photo f join fact.journal fe on fe.id = f.entry_id join fact.person fw on fw.id = fe.person_id where f.defect_id = d.root and ${standing('f', '$3')}), '[]') as photos,
     case
       when ${isConceded('d', '$3')} then 'concession'
       when o.disposition = 'scrap' then 'scrapped'

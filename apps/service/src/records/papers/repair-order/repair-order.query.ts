@@ -3,13 +3,18 @@ import type { Readable } from 'node:stream';
 import { DataSource } from 'typeorm';
 import { drawRepairOrder } from '@hull-record/paper';
 import { readAsOne } from '../../../platform/database/read-as-one.js';
+import { PrintCopies } from '../../../platform/photos/print-copies.js';
+import { photosIn } from '../../word-photos.js';
 import { loadRepairOrder } from './repair-order-facts.js';
 import { wordRepairOrder } from './word-repair-order.js';
 
 /** Draws an order to repair defects of a part: the moment on the paper is when the newest fact it rests on was recorded. */
 @Injectable()
 export class DrawRepairOrder {
-  constructor(private readonly db: DataSource) {}
+  constructor(
+    private readonly db: DataSource,
+    private readonly copies: PrintCopies,
+  ) {}
 
   /**
    * @param part number or id
@@ -19,6 +24,7 @@ export class DrawRepairOrder {
    */
   async run(part: string, defects?: readonly string[]): Promise<{ readonly number: string; readonly pdf: Readable }> {
     const facts = await readAsOne(this.db, (tx) => loadRepairOrder(tx, part, defects));
-    return { number: facts.found.part.number, pdf: drawRepairOrder(wordRepairOrder(facts), facts.newest) };
+    const pictures = await this.copies.of(photosIn(facts.defects));
+    return { number: facts.found.part.number, pdf: drawRepairOrder(wordRepairOrder(facts, pictures), facts.newest) };
   }
 }

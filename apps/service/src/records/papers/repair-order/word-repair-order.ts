@@ -3,6 +3,7 @@ import { CAUTIONS } from '@hull-record/trade';
 import type { PlantTime } from '../../plant-time.js';
 import { MARKS, SEEN_FROM } from '../../word-defects.js';
 import { hatchOf, pliesOf, signatureOf } from '../../word-layer.js';
+import type { Pictures } from '../../word-photos.js';
 import { wordUsed } from '../../word-used.js';
 import { wordPart } from '../find-part.js';
 import { wordDefectsOf } from '../word-defects-of.js';
@@ -10,7 +11,7 @@ import { sentence, wordPaper } from '../word-paper.js';
 import type { RepairOrderFacts } from './repair-order-facts.js';
 
 /** Words an order to repair defects of a part. */
-export const wordRepairOrder = (facts: RepairOrderFacts): RepairOrderView => {
+export const wordRepairOrder = (facts: RepairOrderFacts, pictures: Pictures): RepairOrderView => {
   const { part, plant } = facts.found;
   const { paper, time } = wordPaper(plant, facts.newest, null);
   return {
@@ -19,7 +20,7 @@ export const wordRepairOrder = (facts: RepairOrderFacts): RepairOrderView => {
     asked: facts.all
       ? 'All defects of the part that were open at the moment of this paper and that no repair waits to be accepted for.'
       : 'The defects that were asked for; the part may have others.',
-    defects: wordDefectsOf(facts.defects, { ...facts, part }, time),
+    defects: wordDefectsOf(facts.defects, { ...facts, part }, time, pictures),
     map: mapOf(facts),
     layers: layersOf(facts, time),
     cautions: (['repair', 'mixing', 'laminating', 'grinding'] as const).map((work) => ({
