@@ -70,6 +70,7 @@ describe('the plan of the demo plant', () => {
     ['setGun', 3, 3],
     ['receiveLot', 210, 280],
     ['reportDefect', 170, 210],
+    ['addPhoto', 6, 6],
     ['recordRepair', 130, 170],
     ['recordTouchUp', 70, 90],
     ['checkEquipment', 35, 45],

@@ -3,6 +3,7 @@ import { routes } from '@hull-record/contracts';
 import type { z } from 'zod';
 import { Correct } from '../corrections/correct.js';
 import { RegisterDealer } from '../dealers/register-dealer.js';
+import { AddPhoto } from '../defects/add-photo.js';
 import { ReportDefect } from '../defects/report-defect.js';
 import { Dispose } from '../dispositions/dispose.js';
 import { ImportClimate } from '../climate/import-climate.js';
@@ -40,6 +41,8 @@ import { JudgeRepair } from '../repairs/judge-repair.js';
 import { RecordRepair } from '../repairs/record-repair.js';
 import { FillTank } from '../tanks/fill-tank.js';
 import { RegisterTank } from '../tanks/register-tank.js';
+import { seenOn } from './plan/photos.js';
+import { inventedPhoto } from './drawings/invented-photo.js';
 import type { ActName, Step } from './plan/step.js';
 
 /** Finds a use case of the service. */
@@ -100,6 +103,12 @@ export const ACTS: Readonly<Record<ActName, Act>> = {
   scrapPart: of(routes.scrapPart, ScrapPart),
   registerOwner: of(routes.registerOwner, RegisterOwner),
   reportDefect: of(routes.reportDefect, ReportDefect),
+  addPhoto: (find, step) =>
+    find(AddPhoto).run(
+      step.of ?? '',
+      JSON.stringify(routes.addPhoto.body.parse(step.body)),
+      inventedPhoto(step.name, seenOn(step.name)),
+    ),
   dispose: alone(routes.dispose, Dispose),
   recordRepair: of(routes.recordRepair, RecordRepair),
   judgeRepair: of(routes.judgeRepair, JudgeRepair),

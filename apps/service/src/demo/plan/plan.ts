@@ -7,6 +7,7 @@ import { dealerDesks } from './dealer-desks.js';
 import { dealers } from './dealers.js';
 import { BREAK_DAY } from './life.js';
 import { withMishaps } from './mishaps.js';
+import { withPhotos } from './photos.js';
 import { modelsAndSchedules } from './publish-schedules.js';
 import { hullAt, HULL_COUNT, type DemoHull } from './parts.js';
 import { peopleAndDevices } from './people.js';
@@ -47,7 +48,9 @@ export const planDemo = (seed: string = SEED): readonly Step[] => {
     ...equipmentChecks(demo, BREAK_DAY),
     ...climateLogs(demo, BREAK_DAY),
   ];
-  return inOrder(withCorrections(demo, supply(demo, drafts))).map((supplied) => toStep(demo, supplied));
+  return inOrder(withCorrections(demo, supply(demo, withPhotos(demo, drafts)))).map((supplied) =>
+    toStep(demo, supplied),
+  );
 };
 
 /** What was done before the summer break; only what happens outside the plant goes on in it. */

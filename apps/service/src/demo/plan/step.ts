@@ -23,7 +23,16 @@ export type ActName = Extract<
   | ('cutKit' | 'startHull' | 'startPart' | 'recordLayer' | 'readLayer' | 'signHoldPoint' | 'joinPart' | 'assignHin')
   | ('setGun' | 'hookUpGun' | 'checkEquipment' | 'careForMold' | 'importClimate')
   | ('recordTouchUp' | 'judgeTouchUp' | 'scrapPart' | 'registerOwner')
-  | ('recordLifeFact' | 'releaseHull' | 'reportDefect' | 'dispose' | 'recordRepair' | 'judgeRepair' | 'correct')
+  | (
+      | 'recordLifeFact'
+      | 'releaseHull'
+      | 'reportDefect'
+      | 'addPhoto'
+      | 'dispose'
+      | 'recordRepair'
+      | 'judgeRepair'
+      | 'correct'
+    )
 >;
 
 /** Material that is wanted, before it is known which lot it comes from. */
