@@ -9,7 +9,7 @@ import { heading, text } from './text-blocks.js';
 type Photographed = Pick<DefectView, 'mark' | 'kind' | 'place' | 'layer' | 'photos'>;
 
 const SAYS =
-  'Marks are those of the table and the hull map. Each photo is printed from a copy without metadata, made smaller; the ' +
+  'Marks are those of the table of defects. Each photo is printed from a copy without metadata, made smaller; the ' +
   'original is kept as it came, and the beginning of its SHA-256 stands under the photo.';
 
 /** Whether there is a photo to print. */
@@ -20,8 +20,8 @@ export function* photosOf(fonts: Fonts, defects: readonly Photographed[]): Gener
   yield text(fonts, [para(SAYS, 'note')], 2, true);
   for (const { mark, kind, place, layer, photos } of defects) {
     if (photos.length === 0) continue;
-    yield heading(fonts, `${mark}\u00a0 ${kind}`, { level: 3, style: 'layer', before: 9 });
-    yield text(fonts, [para(`${place}; ${layer}`, 'note')], 0, true);
+    yield heading(fonts, `Defect ${mark}`, { level: 3, style: 'layer', before: 9 });
+    yield text(fonts, [para(`${kind}; ${place}; ${layer}`, 'note')], 0, true);
     yield* photoRows(fonts, photos);
   }
 }

@@ -60,14 +60,20 @@ describe('photos on a build record', () => {
   it('stand under the defect they belong to, behind the map, each with its number, day and digest', async () => {
     const { text } = await record({ D1: [landscape], D2: [], D4: [portrait, landscape] });
     const said = [
-      ...['Hull map', 'Photos of the defects', 'made smaller', 'D1 air bubble (void)', 'port, 3.42 m from transom'],
+      ...[
+        'Hull map',
+        'Photos of the defects',
+        'made smaller',
+        'Defect D1',
+        'air bubble (void); port, 3.42 m from transom',
+      ],
       ...['Photo 1 of defect D1', 'taken Mon 23 Nov 2026 07:40, by Q-03', `SHA-256 ${digest('D1/1').slice(0, 16)} …`],
-      ...['D4 air bubble (void)', 'Photo 1 of defect D4', 'Photo 2 of defect D4', 'FIPS 180-4'],
+      ...['Defect D4', 'Photo 1 of defect D4', 'Photo 2 of defect D4', 'FIPS 180-4'],
       ...['photo 1 of defect D1', digest('D1/1'), 'photo 1 of defect D4', digest('D4/1'), digest('D4/2'), 'Repairs'],
     ];
     expect(outOfOrder(text, said)).toBeUndefined();
     const shown = text.slice(text.indexOf('Photosofthedefects'));
-    expect(shown.slice(0, shown.indexOf('Repairs'))).not.toContain('D2');
+    expect(shown.slice(0, shown.indexOf('Repairs'))).not.toContain('DefectD2');
   });
 
   it('say in their alternative text what they are, with the whole digest', async () => {
