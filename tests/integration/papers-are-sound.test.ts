@@ -24,13 +24,13 @@ const bytesOf = async (answer: Response): Promise<Buffer> => {
   return Buffer.from(await answer.arrayBuffer());
 };
 
-const get = async (path: string): Promise<Buffer> => bytesOf(await fetch(`${service.url}/api/${path}`));
+const get = async (path: string): Promise<Buffer> => bytesOf(await fetch(`${service.url}/api/${path}`, { headers: await service.signedIn() }));
 
 const labels = async (stock: string): Promise<Buffer> =>
   bytesOf(
     await fetch(`${service.url}/api/labels.pdf`, {
       method: 'POST',
-      headers: { 'content-type': 'application/json' },
+      headers: { 'content-type': 'application/json', ...(await service.signedIn()) },
       body: JSON.stringify({ stock, labels: [...LABELLED] }),
     }),
   );
