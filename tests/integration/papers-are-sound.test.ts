@@ -24,7 +24,8 @@ const bytesOf = async (answer: Response): Promise<Buffer> => {
   return Buffer.from(await answer.arrayBuffer());
 };
 
-const get = async (path: string): Promise<Buffer> => bytesOf(await fetch(`${service.url}/api/${path}`, { headers: await service.signedIn() }));
+const get = async (path: string): Promise<Buffer> =>
+  bytesOf(await fetch(`${service.url}/api/${path}`, { headers: await service.signedIn() }));
 
 const labels = async (stock: string): Promise<Buffer> =>
   bytesOf(
