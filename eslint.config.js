@@ -1,4 +1,5 @@
 import js from '@eslint/js';
+import reactHooks from 'eslint-plugin-react-hooks';
 import tseslint from 'typescript-eslint';
 
 /** Pure libraries take time, ids and randomness as arguments; they never reach for them. */
@@ -33,7 +34,7 @@ export default tseslint.config(
     },
   },
   {
-    files: ['**/*.ts'],
+    files: ['**/*.{ts,tsx}'],
     languageOptions: { parserOptions: { projectService: true } },
     rules: {
       '@typescript-eslint/no-floating-promises': 'error',
@@ -56,6 +57,7 @@ export default tseslint.config(
       },
     },
   },
+  { files: ['apps/web/src/**/*.{ts,tsx}'], ...reactHooks.configs.flat.recommended },
   { files: ['**/*.cjs'], rules: { '@typescript-eslint/no-require-imports': 'off' } },
   { files: ['tests/**', 'apps/service/start.mjs', 'apps/service/src/main.ts'], rules: { 'no-console': 'off' } },
   pure,

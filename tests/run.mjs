@@ -28,6 +28,7 @@ const cruise = () => [programOf('dependency-cruiser', 'depcruise'), '--config', 
 const CHECKS = [
   ['format', () => [programOf('prettier'), '--check', '.']],
   ['build', () => [tsc(), '-b']],
+  ['web', () => ['apps/web/build.mjs']],
   ['types', () => [tsc(), '-p', 'tests']],
   ['lint', () => [programOf('eslint'), '.', '--max-warnings', '0']],
   ['imports', () => [...cruise(), 'apps', 'libs', 'tests']],

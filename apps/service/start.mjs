@@ -7,11 +7,14 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const require = createRequire(import.meta.url);
 const tsc = require.resolve('typescript/bin/tsc');
 const project = fileURLToPath(new URL('tsconfig.json', import.meta.url));
-const web = fileURLToPath(new URL('../web/tsconfig.json', import.meta.url));
 
-const built = spawnSync(process.execPath, [tsc, '-b', project, web], { cwd: root, stdio: 'inherit' });
-if (built.status !== 0) {
-  console.error('Cannot start: the build failed; see above.');
-  process.exit(1);
+const buildWeb = fileURLToPath(new URL('../web/build.mjs', import.meta.url));
+
+for (const program of [[tsc, '-b', project], [buildWeb]]) {
+  const built = spawnSync(process.execPath, program, { cwd: root, stdio: 'inherit' });
+  if (built.status !== 0) {
+    console.error('Cannot start: the build failed; see above.');
+    process.exit(1);
+  }
 }
 await import('./dist/main.js');

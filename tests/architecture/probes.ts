@@ -43,6 +43,13 @@ export const PROBES: readonly Probe[] = [
     path: 'apps/web/src/service.probe.ts',
     text: from('../../service/src/platform/ids.js'),
   },
+  { rule: 'component-kit-behind-ui', path: 'apps/web/src/hulls/kit.probe.ts', text: from('react-aria-components') },
+  { rule: 'component-kit-behind-ui', path: 'apps/web/src/record/hooks.probe.ts', text: from('react-aria/useButton') },
+  {
+    rule: 'pages-do-not-import-pages',
+    path: 'apps/web/src/lots/page.probe.ts',
+    text: from('../hulls/map-frame.js'),
+  },
   {
     rule: 'libs-import-no-app',
     path: 'libs/any-other/src/app.probe.ts',
@@ -71,7 +78,7 @@ export const PROBES: readonly Probe[] = [
   { rule: 'walk-is-independent', path: 'tests/support/walk/borrow.probe.ts', text: from('@hull-record/genealogy') },
   { rule: 'no-cycles', path: 'libs/trade/src/one.probe.ts', text: "export * from './two.probe.js';\n" },
   { rule: 'every-import-resolves', path: 'libs/trade/src/nowhere.probe.ts', text: from('@hull-record/nowhere') },
-  { rule: 'every-import-resolves', path: 'apps/web/src/nowhere.probe.ts', text: from('/lib/paper/index.js') },
+  { rule: 'every-import-resolves', path: 'apps/web/src/nowhere.probe.ts', text: from('/lib/trade/index.js') },
 ];
 
 /** Files that probes lead to, and that break no rule of their own. */

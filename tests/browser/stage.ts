@@ -24,12 +24,12 @@ export const clearStage = async (): Promise<void> => {
   await service?.close();
 };
 
-/** Opens a page of its own, on an address after the #. */
-export const open = async (hash: string, options: BrowserContextOptions = {}): Promise<void> => {
+/** Opens a page of its own, on an address of the app. */
+export const open = async (path: string, options: BrowserContextOptions = {}): Promise<void> => {
   if (browser === undefined) throw new Error('The stage is not set.');
   watched = await openPage(browser, options);
   page = watched.page;
-  await page.goto(`${service.url}/${hash}`);
+  await page.goto(`${service.url}${path}`);
 };
 
 /** Closes it; a page that wrote an error or broke the security policy fails. */

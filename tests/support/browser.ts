@@ -1,16 +1,15 @@
 import chromium from '@sparticuz/chromium';
 import { execFileSync } from 'node:child_process';
-import { createRequire } from 'node:module';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { chromium as driver, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
 
 /** The folder of the web app, to start a service with. */
 export const WEB_DIR = fileURLToPath(new URL('../../apps/web', import.meta.url));
 
-/** Compiles the web app where it is older than its sources. */
+/** Bundles the web app where it is older than its sources. */
 export const buildWeb = (): void => {
-  const tsc = createRequire(import.meta.url).resolve('typescript/bin/tsc');
-  execFileSync(process.execPath, [tsc, '-b', WEB_DIR], { stdio: 'inherit' });
+  execFileSync(process.execPath, [join(WEB_DIR, 'build.mjs')], { stdio: 'inherit' });
 };
 
 /** In one process, Chromium ends with its first closed context: fit for a function that runs once, not for a suite. */

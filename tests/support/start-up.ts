@@ -39,9 +39,10 @@ export const newFolder = (): string => {
 
 /** Builds once, so that no two starts build at the same time. */
 export const build = (): void => {
-  const programs = ['node_modules/typescript/bin/tsc', '-b', 'apps/service', 'apps/web'];
-  const { status, stdout } = spawnSync(process.execPath, programs, { encoding: 'utf8' });
-  if (status !== 0) throw new Error(`The build failed: ${stdout}`);
+  for (const program of [['node_modules/typescript/bin/tsc', '-b', 'apps/service'], ['apps/web/build.mjs']]) {
+    const { status, stdout, stderr } = spawnSync(process.execPath, program, { encoding: 'utf8' });
+    if (status !== 0) throw new Error(`The build failed: ${stdout}${stderr}`);
+  }
 };
 
 /** What `npm start` runs. */

@@ -1,7 +1,6 @@
 import 'reflect-metadata';
 import type { NestExpressApplication } from '@nestjs/platform-express';
 import { NestFactory } from '@nestjs/core';
-import { join } from 'node:path';
 import { AppModule, type Given } from './app.module.js';
 import { OpenPlant } from './people/open-plant.js';
 import type { Config, Reach } from './platform/config/config.js';
@@ -10,6 +9,7 @@ import { AccessSettings } from './platform/access/settings.js';
 import { knownHostsOnly } from './platform/http/known-hosts.js';
 import { serveApiPage } from './platform/http/openapi.js';
 import { securityHeaders } from './platform/http/security-headers.js';
+import { serveWeb } from './platform/http/serve-web.js';
 
 /** What a service is made of: see AppModule; `webDir` is the folder of the web app, when it is to be served. */
 export interface ToCreate extends Given {
@@ -37,15 +37,8 @@ export const createApp = async (asked: ToCreate): Promise<NestExpressApplication
   app.use(securityHeaders(access), knownHostsOnly(access), beginCall);
   app.useBodyParser('json', { limit: '2mb' });
   serveApiPage(app);
-  if (webDir !== undefined) serveWeb(app, webDir);
+  if (webDir !== undefined) serveWeb(app, webDir, plant.timeZone);
   await app.init();
   await app.get(OpenPlant).run(plant);
   return app;
-};
-
-/** Serves the page as it is written and as it is compiled, and the compiled rules of the trade that it draws with. */
-const serveWeb = (app: NestExpressApplication, webDir: string): void => {
-  app.useStaticAssets(join(webDir, 'static'), { index: 'index.html' });
-  app.useStaticAssets(join(webDir, 'dist'), { index: false });
-  app.useStaticAssets(join(webDir, '../../libs/trade/dist'), { index: false, prefix: '/lib/trade/' });
 };

@@ -15,6 +15,6 @@ export interface Route {
 }
 
 /** A route that asks. */
-export const get = <R extends Omit<Route, 'method'>>(route: R) => ({ method: 'GET', ...route }) as const;
+export const get = <const R extends Omit<Route, 'method'>>(route: R) => ({ method: 'GET', ...route }) as const;
 /** A route that records, or that asks more than an address can hold. */
-export const post = <R extends Omit<Route, 'method'>>(route: R) => ({ method: 'POST', ...route }) as const;
+export const post = <const R extends Omit<Route, 'method'>>(route: R) => ({ method: 'POST', ...route }) as const;

@@ -3,7 +3,7 @@ import { close, open, page, rowsOf, watched } from '../stage.js';
 
 describe('the search', () => {
   it('finds hulls and lots by part of a number', async () => {
-    await open('#/search');
+    await open('/search');
     await page.getByLabel('Hull number, HIN or lot').fill('bad');
     await page.getByRole('button', { name: 'Find' }).click();
     await page.getByRole('link', { name: 'R-BAD' }).waitFor();
@@ -12,7 +12,7 @@ describe('the search', () => {
   });
 
   it('tells which lots some hulls share, and how many others hold each', async () => {
-    await open('#/search');
+    await open('/search');
     await page.getByLabel('Hull numbers or HINs').fill('86-1\n86-3, 86-2');
     await page.getByRole('button', { name: 'Show shared lots' }).click();
     const rows = rowsOf('Lots held by 3 hulls entered');
@@ -28,7 +28,7 @@ describe('the search', () => {
   });
 
   it('names each hull that is not on record instead of leaving it out', async () => {
-    await open('#/search?hulls=86-1,nowhere');
+    await open('/search?hulls=86-1,nowhere');
     await page.getByRole('alert').getByText('There is no hull nowhere.').waitFor();
     await watched.close();
     expect(watched.complaints).toHaveLength(1);
@@ -37,7 +37,7 @@ describe('the search', () => {
 
 describe('the lots at a defect', () => {
   it('are followed from its row, and name the other hulls that hold them', async () => {
-    await open('#/hulls/86-1');
+    await open('/hulls/86-1');
     await page.getByRole('link', { name: 'lots at D1' }).click();
     const bad = rowsOf('Lots in the layer and place of the defect').filter({ hasText: 'R-BAD' });
     await bad.waitFor();
@@ -48,7 +48,7 @@ describe('the lots at a defect', () => {
 
 describe('a list longer than a page', () => {
   it('shows more when asked, and says when that is all', async () => {
-    await open('');
+    await open('/');
     const rows = rowsOf('The hulls begun last');
     await rows.first().waitFor();
     expect(await rows.count()).toBe(5);

@@ -3,7 +3,7 @@ import { close, open, page, rowsOf, service, watched } from '../stage.js';
 
 describe('the page of a hull', () => {
   it('is found by a part of its number, and opened', async () => {
-    await open('');
+    await open('/');
     await page.getByRole('navigation').getByRole('link', { name: 'Hulls' }).click();
     await page.getByLabel('Part of a hull number or HIN').fill('6-1');
     await page.getByRole('button', { name: 'Show' }).click();
@@ -12,14 +12,14 @@ describe('the page of a hull', () => {
       .getByRole('link', { name: '86-1' })
       .click();
     await page.getByRole('heading', { name: 'Hull molding 86-1-H' }).waitFor();
-    expect(new URL(page.url()).hash).toBe('#/hulls/86-1');
+    expect(new URL(page.url()).pathname).toBe('/hulls/86-1');
     expect(await page.title()).toBe('Hull 86-1 · Hull Record');
     expect(await page.evaluate('document.activeElement.tagName')).toBe('H1');
     await close();
   });
 
   it('shows its layers outside in, with lots, readings with verdicts, and signatures', async () => {
-    await open('#/hulls/86-1');
+    await open('/hulls/86-1');
     const layers = rowsOf('Laminate of 86-1-H, outside first');
     await layers.first().waitFor();
     expect(await layers.count()).toBe(3);
@@ -37,7 +37,7 @@ describe('the page of a hull', () => {
   });
 
   it('marks each defect on the hull map where it is, and leads from the mark to its row', async () => {
-    await open('#/hulls/86-1');
+    await open('/hulls/86-1');
     const mark = page.getByRole('button', { name: 'D1: Air bubble (void), open' });
     await mark.waitFor();
     const board = (await page.getByRole('img', { name: /^Hull map of 86-1-H with 2 defects/ }).boundingBox())!;
@@ -51,7 +51,7 @@ describe('the page of a hull', () => {
   });
 
   it('says what is in the way of release, which repairs were done, and which lots came by which way', async () => {
-    await open('#/hulls/86-1');
+    await open('/hulls/86-1');
     await rowsOf('Received lots, by role').first().waitFor();
     expect(await page.getByText('Not ready for release: 1 thing in the way.').count()).toBe(1);
     expect(await rowsOf('To settle before this hull can be released').innerText()).toMatch(/open[^]*86-1-H[^]*L2/);
@@ -65,7 +65,7 @@ describe('the page of a hull', () => {
   });
 
   it('links to the build record, which is a PDF', async () => {
-    await open('#/hulls/86-1');
+    await open('/hulls/86-1');
     const href = await page.getByRole('link', { name: 'Build record' }).getAttribute('href');
     const paper = await fetch(`${service.url}${href}`, { headers: await service.signedIn() });
     expect([paper.status, paper.headers.get('content-type')]).toEqual([200, 'application/pdf']);
@@ -78,7 +78,7 @@ describe('the page of a hull', () => {
   });
 
   it('shows what is to come of a hull that was only begun', async () => {
-    await open('#/hulls/86-6');
+    await open('/hulls/86-6');
     const layers = rowsOf('Laminate of 86-6-H, outside first');
     await layers.first().waitFor();
     expect(await layers.nth(0).innerText()).toMatch(/wet film: not read yet, 3 spots[^]*to come[^]*ends in HP 1/);
@@ -86,10 +86,10 @@ describe('the page of a hull', () => {
   });
 
   it('says so when there is no such hull, and where to look', async () => {
-    await open('#/hulls/99-9');
+    await open('/hulls/99-9');
     await page.getByText('There is no hull 99-9.').waitFor();
     expect(await page.getByRole('main').getByRole('link', { name: 'list of hulls' }).getAttribute('href')).toBe(
-      '#/hulls',
+      '/hulls',
     );
     await watched.close();
     // The browser itself notes the 404; nothing else is complained of.

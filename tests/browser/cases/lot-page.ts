@@ -11,7 +11,7 @@ describe('the page of a lot', () => {
   };
 
   it('lists exactly the hulls that hold it: straight, through the heel of a tank, and through a repair', async () => {
-    await open('#/lots/R-BAD');
+    await open('/lots/R-BAD');
     expect(await holders()).toEqual([
       ['86-1', '80 kg', 'weighed', '100 %'],
       ['86-2', '80 kg', 'weighed', '100 %'],
@@ -24,7 +24,7 @@ describe('the page of a lot', () => {
   });
 
   it('leaves out hulls below the least share, and keeps the choice in the address', async () => {
-    await open('#/lots/R-BAD');
+    await open('/lots/R-BAD');
     await holders();
     await page.getByLabel('Least share of a layer, %').fill('20');
     await page.getByRole('button', { name: 'Show' }).click();
@@ -36,7 +36,7 @@ describe('the page of a lot', () => {
   });
 
   it('shows what a tank fill was made of and the received lots in it', async () => {
-    await open('#/lots/T1-2');
+    await open('/lots/T1-2');
     await rowsOf('Mass fractions of received lots').first().waitFor();
     expect(await rowsOf('Mass fractions of received lots').allInnerTexts()).toEqual([
       expect.stringMatching(/R-GOOD\s+resin\s+82.5 %/),
@@ -47,7 +47,7 @@ describe('the page of a lot', () => {
   });
 
   it('is found in the list by its state', async () => {
-    await open('#/lots');
+    await open('/lots');
     await page.getByLabel('State').selectOption('quarantined');
     await page.getByRole('button', { name: 'Show' }).click();
     const rows = rowsOf('Lots, the newest first');

@@ -21,7 +21,7 @@ describe('the time for the next layer', () => {
     await shop.startHull(hull);
     const [startedAt, endedAt] = [ago(minutes + 5), ago(minutes)];
     await shop.layer(hull, 'A', [], { startedAt, endedAt, happenedAt: endedAt });
-    await open(`#/hulls/${hull}`);
+    await open(`/hulls/${hull}`);
     const drawn = rowsOf(`Laminate of ${hull}-H, outside first`);
     await drawn.first().waitFor();
     expect(await drawn.nth(0).innerText()).toMatch(words);

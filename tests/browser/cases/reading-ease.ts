@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from '@jest/globals';
 import { close, open, page } from '../stage.js';
 
 describe.each(['light', 'dark'] as const)('in %s', (colorScheme) => {
-  beforeEach(() => open('#/hulls/86-1', { colorScheme }));
+  beforeEach(() => open('/hulls/86-1', { colorScheme }));
 
   it('words stand out from the ground by 4.5 to 1 or more', async () => {
     await page.getByText('Not ready for release').waitFor();
@@ -17,10 +17,10 @@ describe.each(['light', 'dark'] as const)('in %s', (colorScheme) => {
 });
 
 describe('on a phone', () => {
-  it.each(['#/hulls/86-1', '#/lots/R-BAD', '#/lots', '#/search?hulls=86-1,86-2'])(
+  it.each(['/hulls/86-1', '/lots/R-BAD', '/lots', '/search?hulls=86-1,86-2'])(
     '%s needs no scrolling sideways',
-    async (hash) => {
-      await open(hash, { viewport: { width: 390, height: 844 } });
+    async (address) => {
+      await open(address, { viewport: { width: 390, height: 844 } });
       await page.getByRole('rowheader').first().waitFor();
       await page.waitForLoadState('networkidle');
       expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(390);
@@ -31,7 +31,7 @@ describe('on a phone', () => {
 
 describe('by keyboard', () => {
   it('the first stop skips to the page, and a focused link is outlined', async () => {
-    await open('#/hulls');
+    await open('/hulls');
     await page.getByRole('rowheader').first().waitFor();
     await page.keyboard.press('Tab');
     expect(await page.evaluate('document.activeElement.innerText')).toBe('Skip to the page');

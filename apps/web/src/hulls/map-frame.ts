@@ -1,21 +1,24 @@
-import { TRANSOM_GAP_MM, type MapPoint, type Skin } from '../trade.js';
+import { TRANSOM_GAP_MM, type MapPoint, type Skin } from '@hull-record/trade';
+
+/** From where a part is seen on its map: each is a text of the catalogue. */
+export type SeenFrom = 'outsideBelow' | 'insideAbove' | 'outsideAbove';
 
 /** The board a map is drawn on: its size in millimetres, and where a point of the map lies on it, from the upper left. */
 export interface Frame {
   readonly width: number;
   readonly height: number;
   readonly bowLeft: boolean;
-  readonly seenFrom: string;
+  readonly seenFrom: SeenFrom;
   readonly at: (point: MapPoint) => MapPoint;
 }
 
 /** Room left around the skin, mm. */
 const MARGIN_MM = 250;
 
-const SEEN_FROM: Readonly<Record<string, string>> = {
-  'hull molding': 'outside, from below',
-  liner: 'inside, from above',
-  'stringer grid': 'inside, from above',
+const SEEN_FROM: Readonly<Record<string, SeenFrom>> = {
+  'hull molding': 'outsideBelow',
+  liner: 'insideAbove',
+  'stringer grid': 'insideAbove',
 };
 
 /**
@@ -25,8 +28,8 @@ const SEEN_FROM: Readonly<Record<string, string>> = {
 export const frameOf = (kind: string, skin: Skin): Frame => {
   const half = Math.max(...skin.stations.map(({ edgeGirthMm }) => edgeGirthMm), skin.transom?.halfWidthMm ?? 0);
   const aft = skin.transom === undefined ? 0 : TRANSOM_GAP_MM + skin.transom.heightMm;
-  const seenFrom = SEEN_FROM[kind] ?? 'outside, from above';
-  const bowLeft = seenFrom === 'outside, from below';
+  const seenFrom = SEEN_FROM[kind] ?? 'outsideAbove';
+  const bowLeft = seenFrom === 'outsideBelow';
   return {
     width: aft + skin.lengthMm + 2 * MARGIN_MM,
     height: 2 * (half + MARGIN_MM),

@@ -1,5 +1,5 @@
 import type { MaterialView, ScheduleLayer } from '@hull-record/contracts';
-import type { Hatch } from './hatches.js';
+import type { Hatch } from './hatch-tiles.js';
 
 /** The role that gives a layer its look, the telling one first: resin is in nearly every layer. */
 const BY_ROLE: readonly (readonly [role: string, hatch: Hatch])[] = [
@@ -20,15 +20,4 @@ export const layerHatch = (layer: ScheduleLayer, materials: readonly MaterialVie
   const hatch = BY_ROLE.find(([role]) => allowed.some((material) => material.role === role))?.[1] ?? 'other';
   const words = [...layer.plies, ...allowed.map(({ name }) => name)].join(' ');
   return hatch === 'mat' && CLOTH.test(words) ? 'weave' : hatch;
-};
-
-/** Each hatch in words, for those who hear the drawing. */
-export const HATCH_WORDS: Readonly<Record<Hatch, string>> = {
-  gel: 'solid, gel coat',
-  mat: 'stipple, mat',
-  weave: 'cross-hatch, woven or stitched glass',
-  core: 'cells, core',
-  putty: 'speckle, putty or paste',
-  board: 'planks, board',
-  other: 'lines, other material',
 };

@@ -1,0 +1,32 @@
+import { createHash } from 'node:crypto';
+import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+/** Bundles the web app into `dist`, when that was built of other sources than are there now. */
+const web = dirname(fileURLToPath(import.meta.url));
+const SOURCES = ['index.html', 'vite.config.ts', 'public', 'src', '../../libs/trade/src', '../../package-lock.json'];
+/** What `dist` was built of: written when it is done, and emptied with it before it is built anew. */
+const STAMP = join(web, 'dist/.built-of');
+
+const filesBelow = (path) =>
+  statSync(path).isDirectory()
+    ? readdirSync(path)
+        .sort()
+        .flatMap((name) => filesBelow(join(path, name)))
+    : [path];
+
+/** A hash of all sources by name and content; what probes the rules of imports is none. */
+const hashOfSources = () => {
+  const hash = createHash('sha256');
+  const files = SOURCES.flatMap((name) => filesBelow(join(web, name))).filter((path) => !path.endsWith('.probe.ts'));
+  for (const path of files) hash.update(`${path.slice(web.length)}\n`).update(readFileSync(path));
+  return hash.digest('hex');
+};
+
+const now = hashOfSources();
+if (!existsSync(STAMP) || readFileSync(STAMP, 'utf8') !== now) {
+  const { build } = await import('vite');
+  await build({ configFile: join(web, 'vite.config.ts'), logLevel: 'warn' });
+  writeFileSync(STAMP, now);
+}

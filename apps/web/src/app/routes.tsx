@@ -1,0 +1,66 @@
+import { createRootRoute, createRoute, lazyRouteComponent } from '@tanstack/react-router';
+import { NoPage } from './no-page.js';
+import { Shell } from './shell.js';
+import { texts } from './search-texts.js';
+
+const root = createRootRoute({ component: Shell, notFoundComponent: NoPage });
+const under = { getParentRoute: () => root };
+
+const home = createRoute({
+  ...under,
+  path: '/',
+  component: lazyRouteComponent(() => import('../home/home-page.js'), 'HomePage'),
+});
+const hulls = createRoute({
+  ...under,
+  path: '/hulls',
+  validateSearch: texts('search'),
+  component: lazyRouteComponent(() => import('../hulls/hulls-page.js'), 'HullsPage'),
+});
+const hull = createRoute({
+  ...under,
+  path: '/hulls/$number',
+  component: lazyRouteComponent(() => import('../hulls/hull-page.js'), 'HullPage'),
+});
+const lots = createRoute({
+  ...under,
+  path: '/lots',
+  validateSearch: texts('search', 'state', 'material', 'origin'),
+  component: lazyRouteComponent(() => import('../lots/lots-page.js'), 'LotsPage'),
+});
+const lot = createRoute({
+  ...under,
+  path: '/lots/$lot',
+  validateSearch: texts('least', 'below'),
+  component: lazyRouteComponent(() => import('../lots/lot-page.js'), 'LotPage'),
+});
+const defect = createRoute({
+  ...under,
+  path: '/defects/$defect',
+  component: lazyRouteComponent(() => import('../defects/defect-page.js'), 'DefectPage'),
+});
+const search = createRoute({
+  ...under,
+  path: '/search',
+  validateSearch: texts('for', 'hulls'),
+  component: lazyRouteComponent(() => import('../search/search-page.js'), 'SearchPage'),
+});
+const settings = createRoute({
+  ...under,
+  path: '/settings',
+  component: lazyRouteComponent(() => import('../settings/settings-page.js'), 'SettingsPage'),
+});
+const signIn = createRoute({
+  ...under,
+  path: '/sign-in',
+  validateSearch: texts('from'),
+  component: lazyRouteComponent(() => import('../sign-in/sign-in-page.js'), 'SignInPage'),
+});
+const label = createRoute({
+  ...under,
+  path: '/l/$',
+  component: lazyRouteComponent(() => import('../labels/label-page.js'), 'LabelPage'),
+});
+
+/** Every page by its address; each is fetched when it is first gone to. */
+export const routeTree = root.addChildren([home, hulls, hull, lots, lot, defect, search, settings, signIn, label]);

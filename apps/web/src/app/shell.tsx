@@ -1,0 +1,76 @@
+import { Link, Outlet } from '@tanstack/react-router';
+import { useRef } from 'react';
+import { HatchDefinitions } from '../marks/hatches.js';
+import { usePreferences } from '../preferences/use-preferences.js';
+import { Button } from '../ui/button.js';
+import { Toggle } from '../ui/toggle.js';
+import { useWords } from '../words/use-words.js';
+
+/** The frame around every page: where one can go, the page, and what all of it is. */
+export const Shell = () => {
+  const { t } = useWords();
+  const page = useRef<HTMLElement>(null);
+  return (
+    <>
+      <Button className="skip" onPress={() => page.current?.focus()}>
+        {t('app.skip')}
+      </Button>
+      <Bar />
+      <main id="page" tabIndex={-1} ref={page}>
+        <Outlet />
+      </main>
+      <Foot />
+      <HatchDefinitions />
+    </>
+  );
+};
+
+const Bar = () => {
+  const { t } = useWords();
+  return (
+    <header className="bar">
+      <Link to="/" className="mark">
+        <Keel />
+        {t('app.name')}
+      </Link>
+      <nav aria-label={t('app.nav')}>
+        <Link to="/hulls">{t('app.nav.hulls')}</Link>
+        <Link to="/lots">{t('app.nav.lots')}</Link>
+        <Link to="/search">{t('app.nav.search')}</Link>
+      </nav>
+      <div className="own">
+        <Glare />
+        <Link to="/settings">{t('app.nav.settings')}</Link>
+      </div>
+    </header>
+  );
+};
+
+/** Two hulls in section, one in the other. */
+const Keel = () => (
+  <svg width="30" height="24" viewBox="0 0 30 24" aria-hidden="true">
+    <path d="M1 3L15 21L29 3" className="keel" />
+    <path d="M7.2 3L15 13L22.8 3" className="keel inner" />
+  </svg>
+);
+
+/** A tablet in the sun is turned to glare by one touch, and back. */
+const Glare = () => {
+  const { t } = useWords();
+  const [{ theme }, choose] = usePreferences();
+  return (
+    <Toggle on={theme === 'glare'} onChange={(on) => choose({ theme: on ? 'glare' : 'system' })}>
+      {t('app.glare')}
+    </Toggle>
+  );
+};
+
+const Foot = () => {
+  const { t, times } = useWords();
+  return (
+    <footer className="foot note soft">
+      <p>{t('app.footZone', { zone: times.zone(new Date()) })}</p>
+      <p>{t('app.footNot')}</p>
+    </footer>
+  );
+};

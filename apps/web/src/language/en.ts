@@ -1,0 +1,26 @@
+import { appEn } from './app.en.js';
+import { defectsEn } from '../defects/words.en.js';
+import { homeEn } from '../home/words.en.js';
+import { hullsEn } from '../hulls/words.en.js';
+import { lotsEn } from '../lots/words.en.js';
+import { readingsEn } from '../hulls/readings-words.en.js';
+import { recordEn } from '../record/words.en.js';
+import { searchEn } from '../search/words.en.js';
+import { settingsEn } from '../settings/words.en.js';
+import { kindsEn } from './kinds.en.js';
+import { termsEn } from './terms.en.js';
+
+/** Every text of this app in English: the list of keys that other languages follow. */
+export const en = {
+  ...appEn,
+  ...homeEn,
+  ...hullsEn,
+  ...readingsEn,
+  ...lotsEn,
+  ...defectsEn,
+  ...searchEn,
+  ...settingsEn,
+  ...recordEn,
+  ...kindsEn,
+  ...termsEn,
+} as const;

@@ -1,0 +1,27 @@
+import type { Catalogue } from './catalogue.js';
+import { appEs } from './app.es.js';
+import { defectsEs } from '../defects/words.es.js';
+import { homeEs } from '../home/words.es.js';
+import { hullsEs } from '../hulls/words.es.js';
+import { lotsEs } from '../lots/words.es.js';
+import { readingsEs } from '../hulls/readings-words.es.js';
+import { recordEs } from '../record/words.es.js';
+import { searchEs } from '../search/words.es.js';
+import { settingsEs } from '../settings/words.es.js';
+import { kindsEs } from './kinds.es.js';
+import { termsEs } from './terms.es.js';
+
+/** Every text of this app in Spanish. */
+export const es: Catalogue = {
+  ...appEs,
+  ...homeEs,
+  ...hullsEs,
+  ...readingsEs,
+  ...lotsEs,
+  ...defectsEs,
+  ...searchEs,
+  ...settingsEs,
+  ...recordEs,
+  ...kindsEs,
+  ...termsEs,
+};

@@ -1,0 +1,36 @@
+import { FieldError, Input, Label, Text, TextArea, TextField as KitField } from 'react-aria-components';
+
+interface TextFieldProps {
+  readonly name: string;
+  readonly label: string;
+  readonly value: string;
+  readonly onChange: (value: string) => void;
+  readonly hint?: string | undefined;
+  /** `percent` takes a number from 0 to 100, `lines` several lines. */
+  readonly kind: 'text' | 'percent' | 'lines';
+}
+
+/** A field to type into, with its label, a hint and what was found wrong with it. */
+export const TextField = ({ name, label, value, onChange, hint, kind }: TextFieldProps) => (
+  <KitField
+    className="field"
+    name={name}
+    value={value}
+    onChange={onChange}
+    type={kind === 'percent' ? 'number' : 'text'}
+    autoComplete="off"
+    spellCheck="false"
+    {...(kind === 'lines' ? {} : { maxLength: 60 })}
+  >
+    <Label>{label}</Label>
+    {kind === 'lines' ? <TextArea rows={3} /> : <Input {...(kind === 'percent' ? PERCENT : {})} />}
+    {hint === undefined ? null : (
+      <Text slot="description" className="note soft">
+        {hint}
+      </Text>
+    )}
+    <FieldError className="note wrong" />
+  </KitField>
+);
+
+const PERCENT = { min: 0, max: 100, step: 'any', inputMode: 'decimal' } as const;
