@@ -1,8 +1,9 @@
-import { Link, Outlet } from '@tanstack/react-router';
-import { useRef } from 'react';
+import { Link, Outlet, useNavigate } from '@tanstack/react-router';
+import { useRef, useState } from 'react';
 import { HatchDefinitions } from '../marks/hatches.js';
 import { usePreferences } from '../preferences/use-preferences.js';
 import { Button } from '../ui/button.js';
+import { FindBox } from '../ui/find-box.js';
 import { Toggle } from '../ui/toggle.js';
 import { useWords } from '../words/use-words.js';
 
@@ -27,11 +28,12 @@ export const Shell = () => {
 
 const Bar = () => {
   const { t } = useWords();
+  const navigate = useNavigate();
   return (
     <header className="bar">
       <Link to="/" className="mark">
         <Keel />
-        {t('app.name')}
+        <span>{t('app.name')}</span>
       </Link>
       <nav aria-label={t('app.nav')}>
         <Link to="/hulls">{t('app.nav.hulls')}</Link>
@@ -39,6 +41,11 @@ const Bar = () => {
         <Link to="/search">{t('app.nav.search')}</Link>
       </nav>
       <div className="own">
+        <FindBox
+          label={t('app.find')}
+          hint={t('app.findHint')}
+          onFind={(words) => void navigate({ to: '/search', search: { for: words } })}
+        />
         <Glare />
         <Link to="/settings">{t('app.nav.settings')}</Link>
       </div>
@@ -54,12 +61,17 @@ const Keel = () => (
   </svg>
 );
 
-/** A tablet in the sun is turned to glare by one touch, and back. */
+/** A tablet in the sun is turned to glare by one touch, and by another back to what it was. */
 const Glare = () => {
   const { t } = useWords();
   const [{ theme }, choose] = usePreferences();
+  const [before, setBefore] = useState<typeof theme>('system');
+  const turn = (on: boolean): void => {
+    if (on) setBefore(theme);
+    choose({ theme: on ? 'glare' : before });
+  };
   return (
-    <Toggle on={theme === 'glare'} onChange={(on) => choose({ theme: on ? 'glare' : 'system' })}>
+    <Toggle on={theme === 'glare'} onChange={turn}>
       {t('app.glare')}
     </Toggle>
   );

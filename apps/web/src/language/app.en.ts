@@ -7,6 +7,8 @@ export const appEn = {
   'app.nav.lots': 'Lots',
   'app.nav.search': 'Search',
   'app.nav.settings': 'Settings',
+  'app.find': 'Find from here',
+  'app.findHint': 'HIN, hull, lot',
   'app.glare': 'Glare',
   'app.footZone': 'Times are by the clock of the plant ({zone}).',
   'app.footNot': 'A record of what was entered. It is not a certificate, and it does not say why a fault arose.',

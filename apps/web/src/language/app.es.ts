@@ -9,6 +9,8 @@ export const appEs = {
   'app.nav.lots': 'Lotes',
   'app.nav.search': 'Buscar',
   'app.nav.settings': 'Ajustes',
+  'app.find': 'Buscar desde aquí',
+  'app.findHint': 'HIN, casco, lote',
   'app.glare': 'Sol',
   'app.footZone': 'Las horas son las del reloj de la planta ({zone}).',
   'app.footNot': 'Un registro de lo que se anotó. No es un certificado y no dice por qué surgió una falla.',

@@ -91,4 +91,11 @@ export const termsEn = {
   'term.above the waterline': 'above the waterline',
   'term.port': 'port',
   'term.starboard': 'starboard',
+  'term.centreline': 'centreline',
+  'term.lot': 'lot',
+  'term.container': 'container',
+  'term.part': 'part',
+  'term.hull': 'hull',
+  'term.equipment': 'equipment',
+  'term.badge': 'badge',
 } as const;

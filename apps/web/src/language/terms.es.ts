@@ -93,4 +93,11 @@ export const termsEs = {
   'term.above the waterline': 'sobre la línea de flotación',
   'term.port': 'babor',
   'term.starboard': 'estribor',
+  'term.centreline': 'línea de crujía',
+  'term.lot': 'lote',
+  'term.container': 'envase',
+  'term.part': 'pieza',
+  'term.hull': 'casco',
+  'term.equipment': 'equipo',
+  'term.badge': 'gafete',
 } satisfies Record<keyof typeof termsEn, string>;

@@ -16,7 +16,7 @@ export const SettingsPage = () => {
       <p className="lead">{t('settings.lead')}</p>
       <Section name={t('settings.language')}>
         <Radios
-          label={t('settings.language')}
+          label={t('settings.texts')}
           value={preferences.language}
           options={languages.map(([code, name]) => [code, name, code])}
           onChange={(language) => choose({ language })}

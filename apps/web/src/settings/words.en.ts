@@ -2,6 +2,7 @@
 export const settingsEn = {
   'settings.lead': 'These choices are kept on this device, for this browser.',
   'settings.language': 'Language',
+  'settings.texts': 'Texts of this page',
   'settings.languageHow': 'What the service and people wrote stays as it was written.',
   'settings.look': 'Look',
   'settings.theme': 'Theme',

@@ -4,6 +4,7 @@ import type { settingsEn } from './words.en.js';
 export const settingsEs = {
   'settings.lead': 'Estas elecciones se guardan en este equipo, para este navegador.',
   'settings.language': 'Idioma',
+  'settings.texts': 'Textos de esta página',
   'settings.languageHow': 'Lo que escribieron el servicio y las personas queda como se escribió.',
   'settings.look': 'Aspecto',
   'settings.theme': 'Tema',
