@@ -11,25 +11,35 @@ import { createRoot } from 'react-dom/client';
 import { queryClient } from './app/query-client.js';
 import { prepareRouter, router } from './app/router.js';
 import { WithWords } from './app/with-words.js';
+import type { Catalogue } from './language/catalogue.js';
+import type { Language } from './language/language.js';
 import { loadCatalogue } from './language/load-catalogue.js';
-import { showPreferences } from './preferences/show-preferences.js';
+import { showTheme } from './preferences/show-theme.js';
 import { preferenceStore } from './preferences/store.js';
 
 /** The time zone of the plant, as the service wrote it into the page. */
 const timeZone = document.querySelector<HTMLMetaElement>('meta[name="plant-time-zone"]')?.content ?? 'UTC';
 
-showPreferences();
+/** Said when the texts themselves did not come: there are none to say it with. */
+const NO_TEXTS =
+  'The service does not answer. Load the page again. · El servicio no responde. Cargue la página de nuevo.';
+
+const show = (place: Element, first: readonly [Language, Catalogue]): void =>
+  createRoot(place).render(
+    <StrictMode>
+      <QueryClientProvider client={queryClient}>
+        <WithWords first={first} timeZone={timeZone}>
+          <RouterProvider router={router} />
+        </WithWords>
+      </QueryClientProvider>
+    </StrictMode>,
+  );
+
+showTheme();
 prepareRouter();
+const place = document.querySelector('#root') ?? document.body;
 const { language } = preferenceStore.get();
-const catalogue = await loadCatalogue(language);
-const place = document.querySelector('#root');
-if (place === null) throw new Error('The page has no place for the app.');
-createRoot(place).render(
-  <StrictMode>
-    <QueryClientProvider client={queryClient}>
-      <WithWords first={[language, catalogue]} timeZone={timeZone}>
-        <RouterProvider router={router} />
-      </WithWords>
-    </QueryClientProvider>
-  </StrictMode>,
+loadCatalogue(language).then(
+  (catalogue) => show(place, [language, catalogue]),
+  () => place.replaceChildren(NO_TEXTS),
 );

@@ -7,6 +7,7 @@ describe('the search', () => {
     await page.getByLabel('Hull number, HIN or lot').fill('bad');
     await page.getByRole('button', { name: 'Find' }).click();
     await page.getByRole('link', { name: 'R-BAD' }).waitFor();
+    await page.getByText('No hull number or HIN holds “bad”.').waitFor();
     expect(await page.getByText('No hull number or HIN holds “bad”.').count()).toBe(1);
     await close();
   });

@@ -14,8 +14,8 @@ export const parseQuery = (query: string): Record<string, string> => Object.from
 
 /** A query with the values that are not empty. */
 export const writeQuery = (values: Readonly<Record<string, unknown>>): string => {
-  const given = Object.entries(values).flatMap(([name, value]) =>
-    typeof value === 'string' && value !== '' ? [[name, value] as const] : [],
+  const given = Object.entries(values).flatMap<[string, string]>(([name, value]) =>
+    typeof value === 'string' && value !== '' ? [[name, value]] : [],
   );
   return given.length === 0 ? '' : `?${new URLSearchParams(given).toString()}`;
 };

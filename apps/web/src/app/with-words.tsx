@@ -3,6 +3,7 @@ import type { Catalogue } from '../language/catalogue.js';
 import type { Language } from '../language/language.js';
 import { loadCatalogue } from '../language/load-catalogue.js';
 import { usePreferences } from '../preferences/use-preferences.js';
+import { KitLanguage } from '../ui/kit-language.js';
 import { wordsOf } from '../words/words.js';
 import { WordsContext } from '../words/use-words.js';
 
@@ -29,9 +30,16 @@ export const WithWords = ({ first, timeZone, children }: WithWordsProps) => {
       wanted = false;
     };
   }, [language, spoken]);
+  useEffect(() => {
+    document.documentElement.lang = spoken;
+  }, [spoken]);
   const words = useMemo(
     () => wordsOf({ ...preferences, language: spoken }, catalogue, timeZone),
     [preferences, spoken, catalogue, timeZone],
   );
-  return <WordsContext value={words}>{children}</WordsContext>;
+  return (
+    <WordsContext value={words}>
+      <KitLanguage language={spoken}>{children}</KitLanguage>
+    </WordsContext>
+  );
 };

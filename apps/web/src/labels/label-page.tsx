@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { Link, useLocation, useRouter } from '@tanstack/react-router';
 import { useEffect } from 'react';
 import type { LabelTargetView } from '@hull-record/contracts';
+import { Refused } from '../api/problem.js';
 import { labelTargetQuery } from '../api/queries.js';
 import { Answer } from '../asked/answer.js';
 import { Empty, Page } from '../ui/page.js';
@@ -12,12 +13,17 @@ import { useWords } from '../words/use-words.js';
 export const LabelPage = () => {
   const { t } = useWords();
   const path = useLocation({ select: ({ publicHref }) => publicHref });
-  const query = useQuery(labelTargetQuery(path));
+  // On its way to another page the address is that of the other page already.
+  const query = useQuery({ ...labelTargetQuery(path), enabled: path.startsWith('/l/') });
   return (
     <Page title={t('app.label')} name={t('app.label')}>
-      <Answer what={t('app.label')} query={query} notThere={<Unknown />}>
-        {(target) => <Target of={target} />}
-      </Answer>
+      {query.error instanceof Refused && query.error.status === 400 ? (
+        <Unknown />
+      ) : (
+        <Answer what={t('app.label')} query={query}>
+          {(target) => <Target of={target} />}
+        </Answer>
+      )}
     </Page>
   );
 };
@@ -35,6 +41,7 @@ const Target = ({ of: { of, code, page } }: { readonly of: LabelTargetView }) =>
   );
 };
 
+/** The path is none of a label. */
 const Unknown = () => (
   <Empty>
     <Text of="app.labelUnknown" with={{ search: (inside) => <Link to="/search">{inside}</Link> }} />

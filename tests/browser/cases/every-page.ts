@@ -1,0 +1,88 @@
+import { describe, expect, it } from '@jest/globals';
+import type { BrowserContextOptions } from 'playwright-core';
+import { axeFindings } from '../../support/web/axe.js';
+import { close, open, page, service, watched } from '../stage.js';
+
+const DESK = { viewport: { width: 1280, height: 800 } };
+const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
+
+/** An address with a text that its page shows when it is whole, in English and in Spanish. */
+const PAGES = [
+  ['/', 'The hulls begun last', 'Los últimos cascos iniciados'],
+  ['/hulls', 'Hulls, the newest first', 'Cascos, los más nuevos primero'],
+  ['/hulls/86-1', 'Received lots, by role', 'Lotes recibidos, por función'],
+  ['/lots', 'Lots, the newest first', 'Lotes, los más nuevos primero'],
+  ['/lots/R-BAD', 'Hulls and parts that hold lot R-BAD', 'Cascos y piezas que contienen el lote R-BAD'],
+  ['/lots/T1-2', 'Mass fractions of received lots', 'Fracciones en masa de los lotes recibidos'],
+  ['/search?for=86&hulls=86-1,86-2', 'Lots held by 2 hulls entered', 'Lotes que contienen 2 cascos escritos'],
+  ['/settings', 'These choices are kept', 'Estas elecciones se guardan'],
+  ['/sign-in', 'The service asks who you are', 'El servicio pregunta quién es usted'],
+  ['/l/boat/NONE', 'This label leads nowhere', 'Esta etiqueta no lleva a ninguna parte'],
+  ['/nowhere', 'This address leads nowhere', 'Esta dirección no lleva a ninguna parte'],
+] as const;
+
+const findings = async (address: string, words: string, options: BrowserContextOptions): Promise<readonly string[]> => {
+  await open(address, options);
+  await page.getByText(words).first().waitFor();
+  await page.waitForLoadState('networkidle');
+  const found = await axeFindings(page);
+  await watched.close();
+  return found;
+};
+
+describe('every page is without a finding of the accessibility checker', () => {
+  it.each(PAGES)('%s, at a desk, in English', async (address, words, _) => {
+    expect(await findings(address, words, DESK)).toEqual([]);
+  });
+
+  it.each(PAGES)('%s, on a phone in the dark, in Spanish', async (address, _, words) => {
+    expect(await findings(address, words, { ...PHONE, colorScheme: 'dark', locale: 'es-MX' })).toEqual([]);
+  });
+
+  it('the page of a defect', async () => {
+    const part = await fetch(`${service.url}/api/parts/86-1-H`);
+    const { defects } = (await part.json()) as { defects: { id: string }[] };
+    expect(await findings(`/defects/${defects[0]?.id}`, 'Lots at its place', DESK)).toEqual([]);
+  });
+
+  it('and it would find one: a picture without words, and pale letters', async () => {
+    await open('/settings');
+    await page.getByRole('heading', { name: 'Units' }).waitFor();
+    await page.evaluate(
+      "document.querySelector('main').append(Object.assign(document.createElement('img'), { src: '/mark.svg' }));" +
+        "document.querySelector('main .lead').style.color = '#ddd'",
+    );
+    expect(await axeFindings(page)).toEqual([
+      expect.stringContaining('color-contrast'),
+      expect.stringContaining('image-alt'),
+    ]);
+    await close();
+  });
+});
+
+describe('every page', () => {
+  it.each(PAGES)('%s has its title, one heading of the first rank, and landmarks', async (address, words, _) => {
+    await open(address);
+    await page.getByText(words).first().waitFor();
+    expect(await page.title()).toMatch(/^.+ · Hull Record$/);
+    expect(await page.getByRole('heading', { level: 1 }).count()).toBe(1);
+    for (const landmark of ['banner', 'navigation', 'main', 'contentinfo', 'search'] as const)
+      expect([landmark, await page.getByRole(landmark).count()]).toEqual([landmark, 1]);
+    await watched.close();
+  });
+});
+
+describe('on a device that is touched', () => {
+  it.each(['/hulls/86-1', '/lots', '/settings'])('what is pressed at %s is 48 px high', async (address) => {
+    await open(address, PHONE);
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    await page.waitForLoadState('networkidle');
+    const low = await page.evaluate<string[]>(
+      `[...document.querySelectorAll('button:not(.skip, .spot-button), .bar a, .radio, select, input:not([type=radio], [type=search]), textarea')]
+        .filter((each) => each.offsetParent !== null && each.offsetHeight < 48)
+        .map((each) => each.outerHTML.slice(0, 80))`,
+    );
+    expect(low).toEqual([]);
+    await close();
+  });
+});
