@@ -19,7 +19,7 @@ interface HullMapProps {
  * The skin is drawn in millimetres and grows with the page; rings stand over it, so that they keep their size.
  */
 export const HullMap = ({ part, skin, rowId }: HullMapProps) => {
-  const { t, term } = useWords();
+  const { t, term, figure } = useWords();
   const frame = frameOf(part.kind, skin);
   const spots = part.defects.filter(({ place }) => checkPlace(place, skin).length === 0);
   return (
@@ -36,7 +36,7 @@ export const HullMap = ({ part, skin, rowId }: HullMapProps) => {
         {t('map.caption', {
           from: t(`map.from.${frame.seenFrom}`),
           bow: frame.bowLeft ? t('map.left') : t('map.right'),
-          length: String(skin.lengthMm / 1000),
+          length: figure(skin.lengthMm / 1000, 4),
         })}
         {skin.transom === undefined ? null : ` ${t('map.transom')}`}
       </figcaption>

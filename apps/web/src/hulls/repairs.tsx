@@ -53,7 +53,7 @@ const Done = ({ repair: { procedure, taperRatio, grindOutMm, plies, doneBy, happ
   const size =
     grindOutMm && [grindOutMm.lengthMm, grindOutMm.widthMm, grindOutMm.depthMm].map((side) => figure(side, 4));
   const details = [
-    ...(taperRatio === null ? [] : [t('hulls.taper', { ratio: String(taperRatio) })]),
+    ...(taperRatio === null ? [] : [t('hulls.taper', { ratio: figure(taperRatio, 4) })]),
     ...(size === null ? [] : [t('hulls.groundOut', { size: size.join(' × ') })]),
     ...plies,
   ];

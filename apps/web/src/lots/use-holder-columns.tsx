@@ -10,7 +10,9 @@ import { useWords } from '../words/use-words.js';
 /** The hulls and parts that hold a lot: how much, where in them, since when, and where they are. */
 export const useHolderColumns = (): readonly Column<ReachedHull>[] => {
   const { t, term, mass, percent } = useWords();
-  const unsaid = (possibly: boolean): string => (possibly ? t('lots.possibly') : t('lots.trace'));
+  const unsaid = (possibly: boolean) => (
+    <span className="wraps">{possibly ? t('lots.possibly') : t('lots.trace')}</span>
+  );
   return [
     { head: t('record.hull'), cell: (row) => <Holder row={row} />, names: true, class: 'n' },
     { head: t('lots.ofThisLot'), cell: ({ kg, possibly }) => (kg === null ? unsaid(possibly) : mass(kg)), class: 'r' },
@@ -35,7 +37,7 @@ export const useHolderColumns = (): readonly Column<ReachedHull>[] => {
 const Holder = ({ row: { hull, parts } }: { readonly row: ReachedHull }) => {
   const { t } = useWords();
   if (hull !== null) return <HullLink to={hull} />;
-  return t('lots.inNoHull', { parts: parts.map(({ part }) => part).join(', ') });
+  return <span className="wraps">{t('lots.inNoHull', { parts: parts.map(({ part }) => part).join(', ') })}</span>;
 };
 
 const Places = ({ parts }: Pick<ReachedHull, 'parts'>) => {
