@@ -26,6 +26,8 @@ const hashOfSources = () => {
 
 const now = hashOfSources();
 if (!existsSync(STAMP) || readFileSync(STAMP, 'utf8') !== now) {
+  // Whoever bundles it, it is for use: libraries keep their help for developers out.
+  process.env.NODE_ENV = 'production';
   const { build } = await import('vite');
   await build({ configFile: join(web, 'vite.config.ts'), logLevel: 'warn' });
   writeFileSync(STAMP, now);

@@ -3,6 +3,7 @@ import './cases/hull-page.js';
 import './cases/lot-page.js';
 import './cases/finding.js';
 import './cases/troubles.js';
+import './cases/sign-in.js';
 import './cases/reading-ease.js';
 import './cases/next-layer.js';
 import './cases/every-page.js';

@@ -24,12 +24,24 @@ export const clearStage = async (): Promise<void> => {
   await service?.close();
 };
 
-/** Opens a page of its own, on an address of the app. */
-export const open = async (path: string, options: BrowserContextOptions = {}): Promise<void> => {
+/** Opens a page of its own, on an address of the app, where somebody is signed in; with null, nobody is. */
+export const open = async (
+  path: string,
+  options: BrowserContextOptions = {},
+  as: string | null = 'ADMIN',
+): Promise<void> => {
   if (browser === undefined) throw new Error('The stage is not set.');
   watched = await openPage(browser, options);
   page = watched.page;
+  // Shorter than a test may take: what was waited for is named.
+  page.setDefaultTimeout(8_000);
+  if (as !== null) await page.context().addCookies([await cookieOf(as)]);
   await page.goto(`${service.url}${path}`);
+};
+
+const cookieOf = async (badge: string): Promise<{ name: string; value: string; url: string }> => {
+  const [name = '', value = ''] = ((await service.signedIn(badge))['cookie'] ?? '').split('=');
+  return { name, value, url: service.url };
 };
 
 /** Closes it; a page that wrote an error or broke the security policy fails. */

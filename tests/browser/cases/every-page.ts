@@ -16,7 +16,8 @@ const PAGES = [
   ['/lots/T1-2', 'Mass fractions of received lots', 'Fracciones en masa de los lotes recibidos'],
   ['/search?for=86&hulls=86-1,86-2', 'Lots held by 2 hulls entered', 'Lotes que contienen 2 cascos escritos'],
   ['/settings', 'These choices are kept', 'Estas elecciones se guardan'],
-  ['/sign-in', 'The service asks who you are', 'El servicio pregunta quién es usted'],
+  ['/sign-in', 'Each entry is kept', 'Cada anotación se guarda'],
+  ['/enrol', 'Enter the one-time code', 'Escriba el código de un solo uso'],
   ['/l/boat/NONE', 'This label leads nowhere', 'Esta etiqueta no lleva a ninguna parte'],
   ['/nowhere', 'This address leads nowhere', 'Esta dirección no lleva a ninguna parte'],
 ] as const;
@@ -40,7 +41,7 @@ describe('every page is without a finding of the accessibility checker', () => {
   });
 
   it('the page of a defect', async () => {
-    const part = await fetch(`${service.url}/api/parts/86-1-H`);
+    const part = await fetch(`${service.url}/api/parts/86-1-H`, { headers: await service.signedIn() });
     const { defects } = (await part.json()) as { defects: { id: string }[] };
     expect(await findings(`/defects/${defects[0]?.id}`, 'Lots at its place', DESK)).toEqual([]);
   });

@@ -1,4 +1,6 @@
 import type {
+  ActAnswer,
+  ActPath,
   GetAnswer,
   GetPath,
   PaperPath,
@@ -44,6 +46,14 @@ export const post = <P extends PostPath>(
   body: PostBody<P>,
   signal?: AbortSignal,
 ): Promise<PostAnswer<P>> => send(pathOf(path, parameters), body, signal);
+
+/**
+ * Does what a path of the route table is for; it takes no body.
+ *
+ * @throws Refused, Unreachable
+ */
+export const act = <P extends ActPath>(path: P, parameters: Parameters<P>): Promise<ActAnswer<P>> =>
+  send(pathOf(path, parameters), {});
 
 /** Where a paper is to be had. */
 export const paperPath = <P extends PaperPath>(path: P, parameters: Parameters<P>): string => pathOf(path, parameters);

@@ -12,12 +12,15 @@ type Answered<S> = S extends { readonly _zod: { readonly output: infer O } } ? O
 
 type Asking = Extract<Table, { readonly method: 'GET'; readonly response: unknown }>;
 type Posting = Extract<Table, { readonly method: 'POST'; readonly response: unknown; readonly body: unknown }>;
+type Acting = Exclude<Extract<Table, { readonly method: 'POST'; readonly response: unknown }>, Posting>;
 type Paper = Extract<Table, { readonly method: 'GET'; readonly produces: 'application/pdf' }>;
 
 /** A path that is asked, one that is sent to, and one of a paper, as the route table spells them. */
 export type GetPath = Asking['path'];
 export type PostPath = Posting['path'];
 export type PaperPath = Paper['path'];
+/** A path that is sent to without a body. */
+export type ActPath = Acting['path'];
 
 type RouteOf<M, P> = Extract<M, { readonly path: P }>;
 
@@ -26,6 +29,9 @@ export type GetAnswer<P extends GetPath> = Answered<RouteOf<Asking, P>['response
 /** The body that a path takes, and its answer. */
 export type PostBody<P extends PostPath> = Sent<RouteOf<Posting, P>['body']>;
 export type PostAnswer<P extends PostPath> = Answered<RouteOf<Posting, P>['response']>;
+
+/** The answer to a path that takes no body. */
+export type ActAnswer<P extends ActPath> = Answered<RouteOf<Acting, P>['response']>;
 
 /** The names of the parameters in a path: `/api/lots/:lot/hulls` has `lot`. */
 export type ParameterOf<P extends string> = P extends `${infer Head}/${infer Tail}`

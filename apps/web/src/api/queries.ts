@@ -1,5 +1,6 @@
 import { infiniteQueryOptions, queryOptions } from '@tanstack/react-query';
 import { ask, post } from './ask.js';
+import { session } from './session.js';
 import type { QueryOf } from './contract.js';
 
 /** How often it is looked again at what is on its way: the demo while it loads, figures while they are recomputed. */
@@ -11,6 +12,23 @@ interface Figures {
 }
 const whileRecomputing = (answer: Figures | undefined): number | false => (answer?.recomputing ? RECOMPUTED_MS : false);
 const pages = { initialPageParam: '', getNextPageParam: ({ next }: { next: string | null }) => next };
+
+/** Who is signed in here. What it tells goes with every write. */
+export const sessionQuery = queryOptions({
+  queryKey: ['session'],
+  queryFn: async ({ signal }) => {
+    const view = await ask('/api/session', {}, { signal });
+    session.told(view);
+    return view;
+  },
+  staleTime: 60_000,
+});
+
+export const ownHullsQuery = infiniteQueryOptions({
+  queryKey: ['own hulls'],
+  queryFn: ({ pageParam, signal }) => ask('/api/own-hulls', {}, { query: { limit: '50', cursor: pageParam }, signal }),
+  ...pages,
+});
 
 export const readinessQuery = queryOptions({
   queryKey: ['ready'],

@@ -1,3 +1,4 @@
+import type { SessionView } from '@hull-record/contracts';
 import { asProblem, Refused, Unreachable } from './problem.js';
 import { session } from './session.js';
 
@@ -10,12 +11,28 @@ import { session } from './session.js';
  * @throws Unreachable when nothing answers
  */
 export const send = async <T>(path: string, body?: unknown, signal?: AbortSignal): Promise<T> => {
+  // A page that was just loaded may write before it has asked who is there.
+  if (body !== undefined && !session.isTold()) session.told(await once<SessionView>('/api/session', undefined, signal));
+  try {
+    return await once<T>(path, body, signal);
+  } catch (error) {
+    if (body === undefined || !isOfAnotherPage(error)) throw error;
+    // Somebody signed in anew in another window: this page has the secret of the session before.
+    session.told(await once<SessionView>('/api/session', undefined, signal));
+    return once<T>(path, body, signal);
+  }
+};
+
+const once = async <T>(path: string, body: unknown, signal: AbortSignal | undefined): Promise<T> => {
   const response = await reach(path, { ...(body === undefined ? {} : writing(body)), ...(signal ? { signal } : {}) });
   const answer = (await response.json().catch(() => undefined)) as unknown;
   if (response.status === 401) session.signInAsked();
   if (!response.ok) throw new Refused(response.status, asProblem(answer));
   return answer as T;
 };
+
+const isOfAnotherPage = (error: unknown): boolean =>
+  error instanceof Refused && error.problem?.type === '/problems/csrf-missing';
 
 const writing = (body: unknown): RequestInit => ({
   method: 'POST',

@@ -1,11 +1,17 @@
-/**
- * What signing in will hang on: who is told when the service asks for it, and what travels with each write.
- *
- * Nobody signs in yet. The service answers 401 once it asks people who they are; then the page of signing in is shown.
- */
+import type { SessionView } from '@hull-record/contracts';
+
+/** The secret of the page that the service told last; a page of another site cannot read it. */
+let csrf: string | null | undefined;
+
+/** What signing in hangs on: who is told when the service asks for it, and what travels with each write. */
 export const session = {
   /** Called when the service answered 401. */
   signInAsked: (): void => undefined,
-  /** Headers that a write carries beside its body, such as a token against forged requests. */
-  headersOfWrites: (): Readonly<Record<string, string>> => ({}),
+  /** Keeps what the service said of who is signed in. */
+  told: (view: SessionView): void => {
+    csrf = view.csrf;
+  },
+  isTold: (): boolean => csrf !== undefined,
+  /** Headers that a write carries beside its body: the secret of the page, against forged requests. */
+  headersOfWrites: (): Readonly<Record<string, string>> => (csrf ? { 'x-hull-record-csrf': csrf } : {}),
 };

@@ -53,8 +53,18 @@ const settings = createRoute({
 const signIn = createRoute({
   ...under,
   path: '/sign-in',
-  validateSearch: texts('from'),
+  validateSearch: texts('from', 'code'),
   component: lazyRouteComponent(() => import('../sign-in/sign-in-page.js'), 'SignInPage'),
+});
+const enrol = createRoute({
+  ...under,
+  path: '/enrol',
+  component: lazyRouteComponent(() => import('../sign-in/enrol-page.js'), 'EnrolPage'),
+});
+const ownHulls = createRoute({
+  ...under,
+  path: '/own-hulls',
+  component: lazyRouteComponent(() => import('../own-hulls/own-hulls-page.js'), 'OwnHullsPage'),
 });
 const label = createRoute({
   ...under,
@@ -63,4 +73,7 @@ const label = createRoute({
 });
 
 /** Every page by its address; each is fetched when it is first gone to. */
-export const routeTree = root.addChildren([home, hulls, hull, lots, lot, defect, search, settings, signIn, label]);
+export const routeTree = root.addChildren([
+  ...[home, hulls, hull, lots, lot, defect, search, settings],
+  ...[signIn, enrol, ownHulls, label],
+]);

@@ -1,10 +1,13 @@
+import { useQuery } from '@tanstack/react-query';
 import { Link, Outlet, useNavigate } from '@tanstack/react-router';
 import { useRef, useState } from 'react';
+import { sessionQuery } from '../api/queries.js';
 import { HatchDefinitions } from '../marks/hatches.js';
 import { usePreferences } from '../preferences/use-preferences.js';
 import { Button } from '../ui/button.js';
 import { FindBox } from '../ui/find-box.js';
 import { Toggle } from '../ui/toggle.js';
+import { WhoIsHere } from './who-is-here.js';
 import { useWords } from '../words/use-words.js';
 
 /** The frame around every page: where one can go, the page, and what all of it is. */
@@ -36,9 +39,7 @@ const Bar = () => {
         <span>{t('app.name')}</span>
       </Link>
       <nav aria-label={t('app.nav')}>
-        <Link to="/hulls">{t('app.nav.hulls')}</Link>
-        <Link to="/lots">{t('app.nav.lots')}</Link>
-        <Link to="/search">{t('app.nav.search')}</Link>
+        <Ways />
       </nav>
       <div className="own">
         <FindBox
@@ -47,9 +48,28 @@ const Bar = () => {
           onFind={(words) => void navigate({ to: '/search', search: { for: words } })}
         />
         <Glare />
+        <WhoIsHere />
         <Link to="/settings">{t('app.nav.settings')}</Link>
       </div>
     </header>
+  );
+};
+
+/** Where one can go: a dealer to own hulls, everybody else through the plant. */
+const Ways = () => {
+  const { t } = useWords();
+  const { data } = useQuery(sessionQuery);
+  if (!data) return null;
+  const roles = data.person?.roles ?? [];
+  const looksForDealer = roles.includes('dealer');
+  const ofPlant = !looksForDealer || roles.length > 1;
+  return (
+    <>
+      {looksForDealer ? <Link to="/own-hulls">{t('ownHulls.title')}</Link> : null}
+      {ofPlant ? <Link to="/hulls">{t('app.nav.hulls')}</Link> : null}
+      {ofPlant ? <Link to="/lots">{t('app.nav.lots')}</Link> : null}
+      {ofPlant ? <Link to="/search">{t('app.nav.search')}</Link> : null}
+    </>
   );
 };
 

@@ -46,10 +46,8 @@ export const appEs = {
   'app.noPage': 'No existe esa página',
   'app.noPageHelp':
     'Esta dirección no lleva a ninguna parte. Empiece por el <start>inicio</start> o por <search>Buscar</search>.',
-  'app.signIn': 'Identificación',
-  'app.signInAsked': 'El servicio pregunta quién es usted antes de mostrar esto.',
-  'app.signInHow': 'Esta página no puede identificarlo. Quien opera el servicio sabe cómo se hace.',
-  'app.signInBack': 'Intentar de nuevo',
+  'app.signIn': 'Entrar',
+  'app.signOut': 'Salir',
   'app.label': 'Etiqueta',
   'app.labelNowhere': '{of} {code} está registrado, pero aún no hay página que lo muestre.',
   'app.labelUnknown': 'Esta etiqueta no lleva a ninguna parte. Busque su código en <search>Buscar</search>.',

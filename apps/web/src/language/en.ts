@@ -5,6 +5,8 @@ import { hullsEn } from '../hulls/words.en.js';
 import { lotsEn } from '../lots/words.en.js';
 import { readingsEn } from '../hulls/readings-words.en.js';
 import { recordEn } from '../record/words.en.js';
+import { ownHullsEn } from '../own-hulls/words.en.js';
+import { signInEn } from '../sign-in/words.en.js';
 import { searchEn } from '../search/words.en.js';
 import { settingsEn } from '../settings/words.en.js';
 import { kindsEn } from './kinds.en.js';
@@ -19,6 +21,8 @@ export const en = {
   ...lotsEn,
   ...defectsEn,
   ...searchEn,
+  ...signInEn,
+  ...ownHullsEn,
   ...settingsEn,
   ...recordEn,
   ...kindsEn,

@@ -6,6 +6,8 @@ import { hullsEs } from '../hulls/words.es.js';
 import { lotsEs } from '../lots/words.es.js';
 import { readingsEs } from '../hulls/readings-words.es.js';
 import { recordEs } from '../record/words.es.js';
+import { ownHullsEs } from '../own-hulls/words.es.js';
+import { signInEs } from '../sign-in/words.es.js';
 import { searchEs } from '../search/words.es.js';
 import { settingsEs } from '../settings/words.es.js';
 import { kindsEs } from './kinds.es.js';
@@ -20,6 +22,8 @@ export const es: Catalogue = {
   ...lotsEs,
   ...defectsEs,
   ...searchEs,
+  ...signInEs,
+  ...ownHullsEs,
   ...settingsEs,
   ...recordEs,
   ...kindsEs,

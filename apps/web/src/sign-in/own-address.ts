@@ -1,0 +1,2 @@
+/** An address of this app; what would lead to another site leads to the start. */
+export const ownAddress = (from: string): string => (/^\/(?![/\\])/.test(from) ? from : '/');
