@@ -20,11 +20,13 @@ export const PROBES: readonly Probe[] = [
     path: 'libs/evidence/src/type.probe.ts',
     text: TRADE.replace('{ units', '{ type Units'),
   },
+  { rule: 'pure-libs-import-nothing', path: 'libs/statistics/src/lib.probe.ts', text: TRADE },
   { rule: 'pure-libs-import-nothing', path: 'libs/evidence/src/path.probe.ts', text: from('../../trade/src/index.js') },
   { rule: 'pure-libs-no-frameworks', path: 'libs/trade/src/nest.probe.ts', text: from('@nestjs/common') },
   { rule: 'pure-libs-no-frameworks', path: 'libs/trade/src/typeorm.probe.ts', text: from('typeorm') },
   { rule: 'pure-libs-no-frameworks', path: 'libs/genealogy/src/pg.probe.ts', text: from('pg') },
   { rule: 'pure-libs-no-frameworks', path: 'libs/trade/src/zod.probe.ts', text: "export const it = import('zod');\n" },
+  { rule: 'pure-libs-no-frameworks', path: 'libs/statistics/src/zod.probe.ts', text: from('zod') },
   { rule: 'pure-libs-no-input-or-output', path: 'libs/trade/src/fs.probe.ts', text: from('node:fs/promises') },
   { rule: 'pure-libs-no-input-or-output', path: 'libs/evidence/src/net.probe.ts', text: from('net') },
   {

@@ -4,6 +4,9 @@ export interface Tolerance {
   readonly abs?: number | undefined;
 }
 
+/** What JSON cannot hold and stands there as a word. */
+const WORDS = ['NaN', 'Infinity', '-Infinity'];
+
 /**
  * Why a value is not as expected, with the way to the place; undefined when it is.
  *
@@ -12,6 +15,8 @@ export interface Tolerance {
 export const difference = (value: unknown, expected: unknown, within: Tolerance, at = ''): string | undefined => {
   if (typeof expected === 'number' && typeof value === 'number')
     return near(value, expected, within) ? undefined : `${at} is ${value}, expected ${expected}`.trim();
+  if (typeof value === 'number' && WORDS.some((word) => word === expected) && Object.is(value, Number(expected)))
+    return undefined;
   if (Array.isArray(expected)) return listDifference(value, expected, within, at);
   if (expected !== null && typeof expected === 'object') return objectDifference(value, expected, within, at);
   return Object.is(value ?? null, expected ?? null)

@@ -11,6 +11,9 @@ export const Case = z
     rel_tol: z.number().nonnegative().optional(),
     abs_tol: z.number().nonnegative().optional(),
     source: z.string().optional(),
+    kind: z.string().optional(),
+    as_printed_in_source: z.unknown().optional(),
+    note: z.string().optional(),
   })
   .refine(
     (given) => (given.check === undefined) !== (given.method === undefined),

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-/** The topics of the trade's arithmetic, and that of evidence, in the order they are listed. */
+/** The topics of the arithmetic, in the order they are listed. */
 export const TOPICS = [
   'units',
   'hin',
@@ -19,6 +19,7 @@ export const TOPICS = [
   'mixing',
   'areal mass',
   'evidence',
+  'statistics',
 ] as const;
 export type Topic = (typeof TOPICS)[number];
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { NotJson } from '@hull-record/evidence';
+import { StatisticsError } from '@hull-record/statistics';
 import { TradeError } from '@hull-record/trade';
 import { difference } from './agree.js';
 import { Case } from './case.js';
@@ -35,7 +36,8 @@ const valueOf = (check: Check, input: unknown): { readonly value: unknown } | { 
   try {
     return { value: check.run(input) };
   } catch (error) {
-    if (error instanceof TradeError || error instanceof NotJson) return { value: { error: error.code } };
+    if (error instanceof TradeError || error instanceof StatisticsError || error instanceof NotJson)
+      return { value: { error: error.code } };
     if (error instanceof z.ZodError) return { refused: `input: ${z.prettifyError(error)}` };
     throw error;
   }

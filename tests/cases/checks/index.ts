@@ -4,6 +4,10 @@ import { EVIDENCE } from './evidence.js';
 import { JUDGING } from './judging.js';
 import { LAMINATE } from './laminate.js';
 import { MEASURES } from './measures.js';
+import { STATISTICS_OF_AGES } from './statistics-ages.js';
+import { STATISTICS_OF_CHARTS } from './statistics-charts.js';
+import { STATISTICS_OF_LOTS } from './statistics-lots.js';
+import { STATISTICS_OF_TABLES } from './statistics-tables.js';
 
 /** Every check by its name. */
 export const CHECKS: Readonly<Record<string, Check>> = {
@@ -12,4 +16,8 @@ export const CHECKS: Readonly<Record<string, Check>> = {
   ...LAMINATE,
   ...JUDGING,
   ...EVIDENCE,
+  ...STATISTICS_OF_TABLES,
+  ...STATISTICS_OF_AGES,
+  ...STATISTICS_OF_CHARTS,
+  ...STATISTICS_OF_LOTS,
 };

@@ -1,0 +1,144 @@
+import { at, sum } from '../numbers.js';
+import { seeded } from '../random/xoshiro.js';
+import { candidatesOf } from './candidates.js';
+import { inseparable, lotsOf, overlap, type SuspectClass } from './classes.js';
+import { greedyCover, type Cover } from './cover.js';
+import { requireCase, type Exposure, type Judged } from './judged.js';
+import { smallestByChance } from './permute.js';
+import { riskCells } from './risk-cells.js';
+import { rowOf, type SuspectRow } from './row.js';
+import { screenClasses, type Ranked, type Screened } from './screen-classes.js';
+import { SETTINGS, type AttributionSettings } from './settings.js';
+import { strengthOf, verdictOf, type Strength, type Verdict } from './verdict.js';
+import { weigh, type Weighed } from './weigh.js';
+
+/** A posterior over all assumptions: the least, the middle and the most. */
+export interface PosteriorRange {
+  readonly least: number;
+  readonly typical: number;
+  readonly most: number;
+}
+
+/** A class with its row, its posterior and its word. */
+export interface JudgedClass extends SuspectRow {
+  /** Posterior that it has a bad lot; null when it was not weighed. */
+  readonly posterior: PosteriorRange | null;
+  /** Lots of other classes that stand out and are in nearly the same hulls. */
+  readonly nearlySame: readonly string[];
+  readonly strength: Strength;
+}
+
+/** What the hulls of a case say about lots. */
+export interface Attribution {
+  readonly verdict: Verdict;
+  /** The classes of least p, ordered by their posterior; to be shown with the lower limit of their ratio. */
+  readonly rows: readonly JudgedClass[];
+  /** Classes that were tested and corrected for. */
+  readonly tests: number;
+  readonly untestable: readonly Screened[];
+  /** Greedy cover over the classes weighed; places are those of `weighedClasses`. */
+  readonly cover: Cover;
+  readonly weighedClasses: readonly Ranked[];
+  /** The posterior under every combination of assumptions. */
+  readonly weighed: readonly Weighed[];
+  /** Whether the class with the largest posterior is the same under all of them. */
+  readonly stable: boolean;
+}
+
+/**
+ * From hulls, claims and exposures to a verdict: "associated with", never "cause".
+ *
+ * Share thresholds; classes of lots that no statistic can tell apart; untestable ones apart; exact log-rank test within
+ * strata beside the crude table; Benjamini-Hochberg over all families; permutation for the leaders; posterior over the best
+ * classes and something not recorded, over a grid of assumptions; trend with share; greedy cover with runner-up; the word.
+ * The same input and seed give the same answer; the order of lots does not matter, and that of hulls moves the p by
+ * permutation alone, within its simulation error. Throws InputInvalid.
+ */
+export const attribute = (
+  judged: Judged,
+  exposures: readonly Exposure[],
+  settings: AttributionSettings = SETTINGS,
+): Attribution => {
+  requireCase(judged, exposures);
+  const cells = riskCells(judged);
+  const suspects = inseparable(candidatesOf(exposures, settings.thresholds));
+  const { ranked, untestable } = screenClasses(suspects, judged, cells, settings.untestableAbove);
+  const weighedClasses = ranked.slice(0, settings.weighed).filter(({ observed }) => observed > 0);
+  const best = weighedClasses.map(({ suspect }) => suspect);
+  const weighed =
+    best.length === 0 ? [] : weigh(best, judged, cells, { ...settings, priors: priorsOf(ranked, settings) });
+  const shown = ranked.slice(0, settings.shown);
+  const smallest =
+    shown.length === 0 || settings.worlds === 0
+      ? null
+      : smallestByChance(
+          ranked.map(({ suspect }) => suspect),
+          judged,
+          cells,
+          {
+            random: seeded(settings.seed),
+            worlds: settings.worlds,
+          },
+        );
+  const context = { weighedClasses, weighed, settings };
+  const rows = shown
+    .map((each, place) => judgedClass(rowOf(each, judged, cells, place < settings.leaders ? smallest : null), context))
+    .sort((a, b) => (b.posterior?.typical ?? 0) - (a.posterior?.typical ?? 0) || a.p - b.p);
+  const stable = new Set(weighed.map((each) => lotsLeading(each, best))).size <= 1;
+  return {
+    verdict: verdictFor(rows, stable),
+    rows,
+    tests: ranked.length,
+    untestable,
+    cover: greedyCover(best, judged, cells),
+    weighedClasses,
+    weighed,
+    stable,
+  };
+};
+
+/** Chances of a lot to be bad: one bad one among all that were judged, times the settings. */
+const priorsOf = (ranked: readonly Ranked[], { priorTimes }: AttributionSettings): readonly number[] => {
+  const lots = sum(ranked.map(({ suspect }) => lotsOf(suspect).length));
+  return priorTimes.map((times) => Math.min(0.05, times / lots));
+};
+
+/** The lots of the class with the largest posterior: at whatever share threshold, they are the same lots. */
+const lotsLeading = ({ classes }: Weighed, suspects: readonly SuspectClass[]): string => {
+  const leading = suspects[classes.indexOf(classes.reduce((a, b) => Math.max(a, b), -1))];
+  return leading ? JSON.stringify([...lotsOf(leading)].sort()) : '';
+};
+
+interface Context {
+  readonly weighedClasses: readonly Ranked[];
+  readonly weighed: readonly Weighed[];
+  readonly settings: AttributionSettings;
+}
+
+const judgedClass = (row: SuspectRow, { weighedClasses, weighed, settings }: Context): JudgedClass => {
+  const place = weighedClasses.findIndex(({ suspect }) => suspect === row.suspect);
+  const posterior = place < 0 || weighed.length === 0 ? null : rangeOfPosterior(weighed, place);
+  const own = lotsOf(row.suspect);
+  const close = weighedClasses.filter(
+    ({ suspect, q }) =>
+      suspect !== row.suspect &&
+      q < settings.lines.suggestiveQ &&
+      overlap(suspect.hulls, row.suspect.hulls) >= settings.nearlySame,
+  );
+  const others = close.flatMap(({ suspect }) => lotsOf(suspect)).filter((lot) => !own.includes(lot));
+  const standing = { q: row.q, lowerRatio: row.ratio.lower, leastPosterior: posterior?.least ?? null };
+  return { ...row, posterior, nearlySame: [...new Set(others)], strength: strengthOf(standing, settings.lines) };
+};
+
+const rangeOfPosterior = (weighed: readonly Weighed[], place: number): PosteriorRange => {
+  const chances = Float64Array.from(weighed, ({ classes }) => at(classes, place)).sort();
+  return { least: at(chances, 0), typical: at(chances, chances.length >> 1), most: at(chances, chances.length - 1) };
+};
+
+/** The word for the first of the classes that stand out most. */
+const verdictFor = (rows: readonly JudgedClass[], stable: boolean): Verdict => {
+  const leader = rows.find(({ strength }) => strength === 'strong') ?? rows.find(({ strength }) => strength !== 'none');
+  if (!leader) return 'no lot stands out';
+  const doubt = { lots: lotsOf(leader.suspect).length, nearlySame: leader.nearlySame.length, leaderChanges: !stable };
+  return verdictOf(leader.strength, doubt);
+};

@@ -1,0 +1,54 @@
+import { at } from '../numbers.js';
+import type { Candidate } from './candidates.js';
+
+/** Candidates that are in exactly the same hulls: no statistic can tell them apart, so they are one hypothesis. */
+export interface SuspectClass {
+  readonly members: readonly Candidate[];
+  readonly hulls: Uint32Array;
+}
+
+/** The lots of a class, each once. */
+export const lotsOf = ({ members }: SuspectClass): readonly string[] => [...new Set(members.map(({ lot }) => lot))];
+
+/** Collapses candidates with the same hulls, in the order in which they come up. */
+export const inseparable = (candidates: readonly Candidate[]): readonly SuspectClass[] => {
+  const found = new Map<string, { members: Candidate[]; hulls: Uint32Array }[]>();
+  const classes: { members: Candidate[]; hulls: Uint32Array }[] = [];
+  for (const candidate of candidates) {
+    const key = keyOf(candidate.hulls);
+    const alike = found.get(key) ?? [];
+    const same = alike.find(({ hulls }) => equal(hulls, candidate.hulls));
+    if (same) {
+      same.members.push(candidate);
+      continue;
+    }
+    const added = { members: [candidate], hulls: candidate.hulls };
+    classes.push(added);
+    found.set(key, [...alike, added]);
+  }
+  return classes;
+};
+
+/** Two mixed sums of 32 bits and the length; that equal keys mean equal hulls is checked, not trusted. */
+const keyOf = (hulls: Uint32Array): string => {
+  let [one, two] = [0x811c9dc5, 0];
+  for (let i = 0; i < hulls.length; i += 1) {
+    one = Math.imul(one ^ at(hulls, i), 0x01000193);
+    two = (Math.imul(two, 31) + Math.imul(at(hulls, i) ^ (two >>> 15), 0x85ebca6b)) | 0;
+  }
+  return `${hulls.length} ${one} ${two}`;
+};
+
+const equal = (a: Uint32Array, b: Uint32Array): boolean => a.length === b.length && a.every((hull, i) => hull === b[i]);
+
+/** Hulls in both over hulls in either (Jaccard), 0 to 1; both rising. */
+export const overlap = (a: Uint32Array, b: Uint32Array): number => {
+  let [i, j, both] = [0, 0, 0];
+  while (i < a.length && j < b.length) {
+    const [left, right] = [at(a, i), at(b, j)];
+    if (left === right) both += 1;
+    if (left <= right) i += 1;
+    if (right <= left) j += 1;
+  }
+  return both / (a.length + b.length - both);
+};

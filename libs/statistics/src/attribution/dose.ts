@@ -1,0 +1,57 @@
+import { at } from '../numbers.js';
+import { normalUpper } from '../special/normal.js';
+import type { Judged } from './judged.js';
+import type { RiskCells } from './risk-cells.js';
+
+/** Whether hulls with a larger share of a lot have more claims, among the hulls that have it at all. */
+export interface DoseTrend {
+  readonly z: number;
+  /** One-sided; normal approximation. */
+  readonly p: number;
+}
+
+/**
+ * The log-rank test for a trend in share, within the exposed hulls and stratified; null when shares do not vary.
+ *
+ * U = sum over claims of w - mean w at risk, V = sum d var(w) (n - d)/(n - 1) (Tarone 1975). Hulls without the lot are left
+ * out, so that it is evidence of its own beside the test of the class.
+ */
+export const doseTrend = (
+  hulls: Uint32Array,
+  shares: Float64Array,
+  { claimed }: Judged,
+  { ends, lastOf }: RiskCells,
+): DoseTrend | null => {
+  const sums = Array.from({ length: 5 }, () => new Float64Array(ends.length));
+  const [count, first, second, claims, ofClaims] = sums as [Sums, Sums, Sums, Sums, Sums];
+  hulls.forEach((hull, i) => {
+    const cell = at(lastOf, hull);
+    if (cell < 0) return;
+    const share = at(shares, i);
+    add(count, cell, 1);
+    add(first, cell, share);
+    add(second, cell, share * share);
+    if (at(claimed, hull) === 1) {
+      add(claims, cell, 1);
+      add(ofClaims, cell, share);
+    }
+  });
+  let [score, variance] = [0, 0];
+  for (let cell = ends.length - 1; cell >= 0; cell -= 1) {
+    if (at(ends, cell) === 0) for (const own of [count, first, second]) add(own, cell, at(own, cell + 1));
+    const [n, d] = [at(count, cell), at(claims, cell)];
+    if (d === 0) continue;
+    const mean = at(first, cell) / n;
+    score += at(ofClaims, cell) - d * mean;
+    if (n > 1) variance += (d * Math.max(0, at(second, cell) / n - mean * mean) * (n - d)) / (n - 1);
+  }
+  if (variance < 1e-12) return null;
+  const z = score / Math.sqrt(variance);
+  return { z, p: normalUpper(z) };
+};
+
+type Sums = Float64Array;
+
+const add = (sums: Sums, cell: number, value: number): void => {
+  sums[cell] = at(sums, cell) + value;
+};

@@ -1,0 +1,42 @@
+import { InputInvalid } from '../errors.js';
+import { at } from '../numbers.js';
+
+/**
+ * The hulls of a case file, one place a hull in each array: one first claim of one mode, or none up to the cut-off.
+ *
+ * Hulls not launched are not among them. Arrays of numbers, for a case may have 200,000 hulls.
+ */
+export interface Judged {
+  /** Age at the first claim or at the cut-off, in any unit, at least 0. */
+  readonly ages: Float64Array;
+  /** 1 with a claim. */
+  readonly claimed: Uint8Array;
+  /** Stratum, numbered from 0: build quarter and model. Builds are compared within it alone. */
+  readonly strata: Uint32Array;
+}
+
+/** A material lot, or another thing hulls have in common, and the hulls it is in. */
+export interface Exposure {
+  readonly lot: string;
+  /** What kind of thing it is: gel coat, resin, mold ... Tests of all families are corrected together. */
+  readonly family: string;
+  /** Places of hulls, rising, each once. */
+  readonly hulls: Uint32Array;
+  /** Largest layer share of each of them, 0 to 1; 1 when left out. */
+  readonly shares?: Float64Array;
+}
+
+/** Throws InputInvalid when arrays do not fit each other, or an exposure names a hull twice or one that is not there. */
+export const requireCase = ({ ages, claimed, strata }: Judged, exposures: readonly Exposure[]): void => {
+  if (claimed.length !== ages.length || strata.length !== ages.length)
+    throw new InputInvalid('arrays of hulls', `${ages.length}, ${claimed.length}, ${strata.length}`, 'of one length');
+  const bad = ages.findIndex((age) => !(age >= 0 && age < Infinity));
+  if (bad >= 0) throw new InputInvalid('age', at(ages, bad), 'finite, from 0');
+  for (const { lot, hulls, shares } of exposures) {
+    if (shares && shares.length !== hulls.length)
+      throw new InputInvalid(`shares of ${lot}`, shares.length, 'one a hull');
+    for (let i = 0; i < hulls.length; i += 1)
+      if (at(hulls, i) >= ages.length || (i > 0 && at(hulls, i) <= at(hulls, i - 1)))
+        throw new InputInvalid(`hulls of ${lot}`, at(hulls, i), 'rising places of hulls, each once');
+  }
+};

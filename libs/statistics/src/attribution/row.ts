@@ -1,0 +1,71 @@
+import { sum, type Limits } from '../numbers.js';
+import { fisherExact } from '../tables/fisher.js';
+import { conditionalOdds, oddsLimits } from '../tables/conditional-odds.js';
+import { convolve } from '../tables/convolution.js';
+import { poissonLimits } from '../tables/rates.js';
+import { riskRatio, type Ratio } from '../tables/sample-odds.js';
+import type { Table } from '../tables/table.js';
+import { doseTrend, type DoseTrend } from './dose.js';
+import { adjustedP } from './permute.js';
+import type { Judged } from './judged.js';
+import type { RiskCells } from './risk-cells.js';
+import type { Ranked } from './screen-classes.js';
+import { tally } from './tally.js';
+
+/** All that is said of one class. */
+export interface SuspectRow extends Ranked {
+  /** Observed over expected claims, with exact Poisson limits of the observed number. */
+  readonly ratio: Ratio;
+  /** Hazard odds of exposed against other hulls, conditional, with exact limits. */
+  readonly hazardOdds: Ratio;
+  /** The raw table, beside the stratified test: it disregards age and build period. */
+  readonly crude: { readonly table: Table; readonly p: number; readonly riskRatio: Ratio | null };
+  /** The two p differ tenfold: age or build period mixes with exposure, and the stratified one holds. */
+  readonly mixedWithAge: boolean;
+  /** Time the exposed hulls were watched, in the unit of the ages. */
+  readonly watched: number;
+  /** p corrected by permutation; null for classes that are no leaders. */
+  readonly adjusted: number | null;
+  readonly dose: DoseTrend | null;
+}
+
+/** Puts together the row of a class; `smallest` are the p of worlds by chance, null when it is no leader. */
+export const rowOf = (ranked: Ranked, judged: Judged, cells: RiskCells, smallest: Float64Array | null): SuspectRow => {
+  const { suspect, observed, expected, p } = ranked;
+  const limits = poissonLimits(observed);
+  const table = crudeTable(suspect.hulls, judged);
+  const crude = { table, p: fisherExact(table).pGreater, riskRatio: riskRatio(table) };
+  const shares = suspect.members[0]?.shares ?? null;
+  return {
+    ...ranked,
+    ratio: { ratio: observed / expected, lower: limits.lower / expected, upper: limits.upper / expected },
+    hazardOdds: hazardOddsOf(ranked, judged, cells),
+    crude,
+    mixedWithAge: crude.p > 10 * p || p > 10 * crude.p,
+    watched: sum([...suspect.hulls].map((hull) => judged.ages[hull] ?? 0)),
+    adjusted: smallest && adjustedP(p, smallest),
+    dose: shares && doseTrend(suspect.hulls, shares, judged, cells),
+  };
+};
+
+const crudeTable = (hulls: Uint32Array, { claimed }: Judged): Table => {
+  const claims = sum(claimed);
+  const a = hulls.reduce((total, hull) => total + (claimed[hull] ?? 0), 0);
+  const c = claims - a;
+  return { a, b: hulls.length - a, c, d: claimed.length - hulls.length - c };
+};
+
+const hazardOddsOf = ({ suspect, observed }: Ranked, judged: Judged, cells: RiskCells): Ratio => {
+  const { exposed } = tally(suspect.hulls, judged, cells);
+  const margins = [...exposed].flatMap((count, cell) => {
+    const [claims = 0, total = 0] = [cells.events[cell], cells.atRisk[cell]];
+    return count === 0 || count === total ? [] : [{ exposed: count, claims, total }];
+  });
+  const certain = [...exposed].reduce(
+    (all, count, i) => all + (count === cells.atRisk[i] ? (cells.events[i] ?? 0) : 0),
+    0,
+  );
+  const central = convolve(margins);
+  const limits: Limits = oddsLimits(central, observed - certain);
+  return { ratio: conditionalOdds(central, observed - certain), ...limits };
+};

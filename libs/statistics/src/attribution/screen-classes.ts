@@ -1,0 +1,66 @@
+import { at } from '../numbers.js';
+import { benjaminiHochberg } from '../many/adjust.js';
+import type { SuspectClass } from './classes.js';
+import { logSmallestTail, tailChances } from './exact-tail.js';
+import type { Judged } from './judged.js';
+import type { RiskCells } from './risk-cells.js';
+import { tally } from './tally.js';
+
+/** A class with its stratified exact log-rank test. */
+export interface Screened {
+  readonly suspect: SuspectClass;
+  readonly observed: number;
+  readonly expected: number;
+  readonly variance: number;
+  /** One-sided: the observed number of claims or more. */
+  readonly p: number;
+  /** The smallest p that the test could give. */
+  readonly smallestP: number;
+}
+
+/** A class that can be judged, with its p corrected for all that were judged (Benjamini-Hochberg, all families). */
+export interface Ranked extends Screened {
+  readonly q: number;
+}
+
+/** Classes that were judged, the least p first, and those about which these hulls can say nothing. */
+export interface Screening {
+  readonly ranked: readonly Ranked[];
+  /** Without contrast, or with a smallest attainable p above the limit: named apart and not among the tests. */
+  readonly untestable: readonly Screened[];
+}
+
+/** Tests every class, sets those apart that cannot be judged, and ranks the others. */
+export const screenClasses = (
+  suspects: readonly SuspectClass[],
+  judged: Judged,
+  cells: RiskCells,
+  limit: number,
+): Screening => {
+  const screened = suspects.map((suspect): Screened => {
+    const { exposed, observed, expected, variance } = tally(suspect.hulls, judged, cells);
+    const p = at(tailChances(exposed, cells, observed), observed);
+    return { suspect, observed, expected, variance, p, smallestP: Math.exp(logSmallestTail(exposed, cells)) };
+  });
+  const can = ({ variance, smallestP }: Screened): boolean => variance > 0 && smallestP <= limit;
+  const testable = screened.filter(can);
+  const qs = benjaminiHochberg(testable.map(({ p }) => p));
+  return {
+    ranked: testable
+      .map((each, i) => ({ ...each, q: at(qs, i) }))
+      .sort((a, b) => a.p - b.p || b.observed / b.expected - a.observed / a.expected || byName(a, b)),
+    untestable: screened.filter((each) => !can(each)),
+  };
+};
+
+/** Ties are put in an order that does not hang on the order of the input. */
+const byName = (a: Screened, b: Screened): number => {
+  const [left, right] = [nameOf(a), nameOf(b)];
+  return left < right ? -1 : left > right ? 1 : 0;
+};
+
+const nameOf = ({ suspect }: Screened): string =>
+  suspect.members
+    .map(({ family, lot, fromShare }) => `${family} ${lot} ${fromShare}`)
+    .sort()
+    .join();

@@ -1,0 +1,36 @@
+import { at } from '../numbers.js';
+import type { Judged } from './judged.js';
+import { sumFromEnds, type RiskCells } from './risk-cells.js';
+
+/** What the log-rank test of a class needs. */
+export interface Tally {
+  /** Exposed hulls at risk in each cell. */
+  readonly exposed: Uint32Array;
+  /** Exposed hulls with a claim. */
+  readonly observed: number;
+  /** Claims they would have had at the pooled rate of their strata: E = sum d n1/n. */
+  readonly expected: number;
+  /** V = sum d (n1/n)(1 - n1/n)(n - d)/(n - 1). */
+  readonly variance: number;
+}
+
+/** Counts the exposed hulls of a class over the risk sets. */
+export const tally = (hulls: Uint32Array, { claimed }: Judged, cells: RiskCells): Tally => {
+  const exposed = new Uint32Array(cells.events.length);
+  let observed = 0;
+  for (let i = 0; i < hulls.length; i += 1) {
+    const hull = at(hulls, i);
+    const cell = at(cells.lastOf, hull);
+    if (cell >= 0) exposed[cell] = at(exposed, cell) + 1;
+    observed += at(claimed, hull);
+  }
+  sumFromEnds(exposed, cells.ends);
+  let [expected, variance] = [0, 0];
+  for (let cell = 0; cell < exposed.length; cell += 1) {
+    const [d, n] = [at(cells.events, cell), at(cells.atRisk, cell)];
+    const part = at(exposed, cell) / n;
+    expected += d * part;
+    if (n > 1) variance += (d * part * (1 - part) * (n - d)) / (n - 1);
+  }
+  return { exposed, observed, expected, variance };
+};

@@ -1,0 +1,68 @@
+import { at } from '../numbers.js';
+import { below } from '../random/draws.js';
+import type { Random } from '../random/xoshiro.js';
+import type { RiskCells } from './risk-cells.js';
+
+/** Worlds in which each hull has a claim, hull by hull: those of hull h stand from starts[h] to below starts[h + 1]. */
+export interface Thrown {
+  readonly starts: Uint32Array;
+  readonly worlds: Uint32Array;
+}
+
+/** Throws the claims of every risk set on hulls at risk in it, world by world. */
+export const throwClaims = (cells: RiskCells, random: Random, worlds: number): Thrown => {
+  const { order, firstOf } = hullsByRisk(cells);
+  const all = cells.events.reduce((total, count) => total + count, 0) * worlds;
+  const [hulls, inWorld] = [new Uint32Array(all), new Uint32Array(all)];
+  let next = 0;
+  for (let world = 0; world < worlds; world += 1)
+    for (let cell = 0; cell < cells.events.length; cell += 1)
+      for (const place of distinct(random, at(cells.atRisk, cell), at(cells.events, cell))) {
+        hulls[next] = at(order, at(firstOf, cell) + place);
+        inWorld[next] = world;
+        next += 1;
+      }
+  return sortedByHull(hulls, inWorld, cells.lastOf.length);
+};
+
+/** So many different whole numbers below n. */
+const distinct = (random: Random, n: number, count: number): readonly number[] => {
+  if (count === 1) return [below(random, n)];
+  const found = new Set<number>();
+  // Floyd's way: never more draws than numbers wanted, also when all of n are.
+  for (let top = n - count; top < n; top += 1) {
+    const drawn = below(random, top + 1);
+    found.add(found.has(drawn) ? top : drawn);
+  }
+  return [...found];
+};
+
+/** Hulls ordered so that those at risk in a cell stand together, from firstOf the cell on. */
+const hullsByRisk = ({ lastOf, ends }: RiskCells): { order: Uint32Array; firstOf: Uint32Array } => {
+  const byLast: number[][] = Array.from(ends, () => []);
+  lastOf.forEach((cell, hull) => byLast[cell]?.push(hull));
+  const order = new Uint32Array(lastOf.length);
+  const firstOf = new Uint32Array(ends.length);
+  let first = 0;
+  let next = 0;
+  for (let cell = ends.length - 1; cell >= 0; cell -= 1) {
+    if (at(ends, cell) === 1) first = next;
+    order.set(byLast[cell] ?? [], next);
+    next += byLast[cell]?.length ?? 0;
+    firstOf[cell] = first;
+  }
+  return { order, firstOf };
+};
+
+const sortedByHull = (hulls: Uint32Array, worlds: Uint32Array, size: number): Thrown => {
+  const starts = new Uint32Array(size + 1);
+  for (const hull of hulls) starts[hull + 1] = at(starts, hull + 1) + 1;
+  for (let hull = 0; hull < size; hull += 1) starts[hull + 1] = at(starts, hull + 1) + at(starts, hull);
+  const next = starts.slice();
+  const sorted = new Uint32Array(worlds.length);
+  hulls.forEach((hull, i) => {
+    sorted[at(next, hull)] = at(worlds, i);
+    next[hull] = at(next, hull) + 1;
+  });
+  return { starts, worlds: sorted };
+};

@@ -1,0 +1,43 @@
+import { at } from '../numbers.js';
+
+/** A source of whole numbers, each from 0 to 2^32 - 1 and equally likely. */
+export type Random = () => number;
+
+const turned = (x: number, by: number): number => (x << by) | (x >>> (32 - by));
+
+/**
+ * Numbers of the generator xoshiro128** of Blackman and Vigna (version 1.1, public domain) from a state of four words,
+ * not all 0.
+ *
+ * A permutation, a bootstrap or a forecast names its seed, so that anybody gets the same numbers again.
+ */
+export const xoshiro = (words: readonly [number, number, number, number]): Random => {
+  const state = Uint32Array.from(words);
+  return () => {
+    const result = Math.imul(turned(Math.imul(at(state, 1), 5), 7), 9) >>> 0;
+    const shifted = at(state, 1) << 9;
+    state[2] = at(state, 2) ^ at(state, 0);
+    state[3] = at(state, 3) ^ at(state, 1);
+    state[1] = at(state, 1) ^ at(state, 2);
+    state[0] = at(state, 0) ^ at(state, 3);
+    state[2] = at(state, 2) ^ shifted;
+    state[3] = turned(at(state, 3), 11);
+    return result;
+  };
+};
+
+/**
+ * A generator from a seed, a whole number of which the lowest 32 bits count.
+ *
+ * The four words of the state are steps of a 32 bit mixing of Stafford's kind over a Weyl sequence, so that seeds next to
+ * each other give unlike streams; the constants are those of MurmurHash3.
+ */
+export const seeded = (seed: number): Random => {
+  const word = (step: number): number => {
+    let x = (seed + Math.imul(step, 0x9e3779b9)) | 0;
+    x = Math.imul(x ^ (x >>> 16), 0x85ebca6b);
+    x = Math.imul(x ^ (x >>> 13), 0xc2b2ae35);
+    return (x ^ (x >>> 16)) >>> 0;
+  };
+  return xoshiro([word(1), word(2), word(3), word(4)]);
+};

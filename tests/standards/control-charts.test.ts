@@ -1,0 +1,3 @@
+import { publishedCases } from '../support/published-cases.js';
+
+publishedCases('control-charts');
