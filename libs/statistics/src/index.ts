@@ -4,6 +4,7 @@ export * from './attribution/classes.js';
 export * from './attribution/cover.js';
 export * from './attribution/dose.js';
 export * from './attribution/exact-tail.js';
+export * from './attribution/hypotheses.js';
 export * from './attribution/judged.js';
 export * from './attribution/noisy-or.js';
 export * from './attribution/permute.js';

@@ -1,6 +1,10 @@
 import { InputInvalid } from './errors.js';
 
-/** The number at a place that is known to be inside. */
+/**
+ * The number at a place that is known to be inside.
+ *
+ * Not for inner loops: one function that reads many kinds of arrays is slow for all of them.
+ */
 export const at = (values: ArrayLike<number>, i: number): number => values[i] as number;
 
 /** The sum of numbers, from the first to the last. */

@@ -67,10 +67,14 @@ const posteriorOf = (
   const suspects = classes.map((suspect) => statistics.suspectOf(suspect, seen));
   const claims = judged.claimed.reduce((total, claim) => total + claim, 0);
   const leaks = new Float64Array(claims).fill(noisy_or.leak);
-  const all = { mostBad: Object.keys(lot_to_hulls).length, beam: Infinity, logOdds: () => 0 };
-  const sets = statistics.hypotheses(suspects, leaks, all);
-  const found = statistics.posterior(suspects, [{ hypotheses: sets, log: 0 }], noisy_or.prior_per_lot);
-  const perLot = classes.flatMap((suspect, i) => statistics.lotsOf(suspect).map((lot) => [lot, found.lots[i]]));
+  const mostBad = Object.keys(lot_to_hulls).length;
+  const options = statistics.optionsOf(suspects, mostBad);
+  const sets = statistics.hypotheses(options, leaks, { mostBad, beam: Infinity, logOdds: 0 });
+  const found = statistics.posterior(options, [{ hypotheses: sets, log: 0 }], noisy_or.prior_per_lot);
+  const perLot = classes.flatMap((suspect, i) => {
+    const lots = statistics.lotsOf(suspect);
+    return lots.map((lot) => [lot, (found.badLots[i] ?? NaN) / lots.length]);
+  });
   const perClass = classes.map((suspect, i) => [
     `posterior_class_${statistics.lotsOf(suspect).join('')}`,
     found.classes[i],

@@ -1,4 +1,4 @@
-import { at, sum } from '../numbers.js';
+import { sum } from '../numbers.js';
 import { seeded } from '../random/xoshiro.js';
 import { candidatesOf } from './candidates.js';
 import { inseparable, lotsOf, overlap, type SuspectClass } from './classes.js';
@@ -131,8 +131,12 @@ const judgedClass = (row: SuspectRow, { weighedClasses, weighed, settings }: Con
 };
 
 const rangeOfPosterior = (weighed: readonly Weighed[], place: number): PosteriorRange => {
-  const chances = Float64Array.from(weighed, ({ classes }) => at(classes, place)).sort();
-  return { least: at(chances, 0), typical: at(chances, chances.length >> 1), most: at(chances, chances.length - 1) };
+  const chances = Float64Array.from(weighed, ({ classes }) => classes[place] as number).sort();
+  return {
+    least: chances[0] as number,
+    typical: chances[chances.length >> 1] as number,
+    most: chances[chances.length - 1] as number,
+  };
 };
 
 /** The word for the first of the classes that stand out most. */

@@ -1,4 +1,3 @@
-import { at } from '../numbers.js';
 import type { Exposure } from './judged.js';
 
 /** A lot at a share threshold: hulls of which a layer has at least that share of it. */
@@ -24,7 +23,7 @@ export const candidatesOf = (exposures: readonly Exposure[], thresholds: readonl
     return [...thresholds]
       .sort((a, b) => a - b)
       .flatMap((fromShare): readonly Candidate[] => {
-        const kept = hulls.filter((_, i) => at(shares, i) >= fromShare);
+        const kept = hulls.filter((_, i) => (shares[i] as number) >= fromShare);
         if (kept.length === size) return [];
         size = kept.length;
         return [{ lot, family, fromShare, hulls: kept, shares: shares.filter((share) => share >= fromShare) }];

@@ -1,4 +1,3 @@
-import { at } from '../numbers.js';
 import type { Candidate } from './candidates.js';
 
 /** Candidates that are in exactly the same hulls: no statistic can tell them apart, so they are one hypothesis. */
@@ -33,8 +32,8 @@ export const inseparable = (candidates: readonly Candidate[]): readonly SuspectC
 const keyOf = (hulls: Uint32Array): string => {
   let [one, two] = [0x811c9dc5, 0];
   for (let i = 0; i < hulls.length; i += 1) {
-    one = Math.imul(one ^ at(hulls, i), 0x01000193);
-    two = (Math.imul(two, 31) + Math.imul(at(hulls, i) ^ (two >>> 15), 0x85ebca6b)) | 0;
+    one = Math.imul(one ^ (hulls[i] as number), 0x01000193);
+    two = (Math.imul(two, 31) + Math.imul((hulls[i] as number) ^ (two >>> 15), 0x85ebca6b)) | 0;
   }
   return `${hulls.length} ${one} ${two}`;
 };
@@ -45,7 +44,7 @@ const equal = (a: Uint32Array, b: Uint32Array): boolean => a.length === b.length
 export const overlap = (a: Uint32Array, b: Uint32Array): number => {
   let [i, j, both] = [0, 0, 0];
   while (i < a.length && j < b.length) {
-    const [left, right] = [at(a, i), at(b, j)];
+    const [left, right] = [a[i] as number, b[j] as number];
     if (left === right) both += 1;
     if (left <= right) i += 1;
     if (right <= left) j += 1;

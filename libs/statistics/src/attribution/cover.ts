@@ -1,4 +1,3 @@
-import { at } from '../numbers.js';
 import type { SuspectClass } from './classes.js';
 import type { Judged } from './judged.js';
 import type { RiskCells } from './risk-cells.js';
@@ -34,9 +33,9 @@ export const greedyCover = (suspects: readonly SuspectClass[], judged: Judged, c
   const steps: CoverStep[] = [];
   for (;;) {
     const open = suspects
-      .map(({ hulls }, place) => ({ place, gain: hulls.reduce((total, hull) => total + at(left, hull), 0) }))
+      .map(({ hulls }, place) => ({ place, gain: hulls.reduce((total, hull) => total + (left[hull] as number), 0) }))
       .filter(({ gain }) => gain > 1)
-      .sort((a, b) => b.gain / at(costs, b.place) - a.gain / at(costs, a.place) || a.place - b.place);
+      .sort((a, b) => b.gain / (costs[b.place] as number) - a.gain / (costs[a.place] as number) || a.place - b.place);
     const [best, runnerUp = null] = open;
     if (!best) break;
     steps.push({
@@ -47,14 +46,14 @@ export const greedyCover = (suspects: readonly SuspectClass[], judged: Judged, c
     });
     for (const hull of suspects[best.place]?.hulls ?? []) left[hull] = 0;
   }
-  return { steps, unexplained: [...left.keys()].filter((hull) => at(left, hull) === 1) };
+  return { steps, unexplained: [...left.keys()].filter((hull) => (left[hull] as number) === 1) };
 };
 
 const spent = (hulls: Uint32Array, { claimed }: Judged, { lastOf, hazard }: RiskCells): number => {
   let total = 0;
   for (let i = 0; i < hulls.length; i += 1) {
-    const cell = at(lastOf, at(hulls, i));
-    if (at(claimed, at(hulls, i)) === 0 && cell >= 0) total += at(hazard, cell);
+    const cell = lastOf[hulls[i] as number] as number;
+    if ((claimed[hulls[i] as number] as number) === 0 && cell >= 0) total += hazard[cell] as number;
   }
   return total;
 };

@@ -1,4 +1,3 @@
-import { at } from '../numbers.js';
 import { normalUpper } from '../special/normal.js';
 import type { Judged } from './judged.js';
 import type { RiskCells } from './risk-cells.js';
@@ -25,25 +24,25 @@ export const doseTrend = (
   const sums = Array.from({ length: 5 }, () => new Float64Array(ends.length));
   const [count, first, second, claims, ofClaims] = sums as [Sums, Sums, Sums, Sums, Sums];
   hulls.forEach((hull, i) => {
-    const cell = at(lastOf, hull);
+    const cell = lastOf[hull] as number;
     if (cell < 0) return;
-    const share = at(shares, i);
+    const share = shares[i] as number;
     add(count, cell, 1);
     add(first, cell, share);
     add(second, cell, share * share);
-    if (at(claimed, hull) === 1) {
+    if ((claimed[hull] as number) === 1) {
       add(claims, cell, 1);
       add(ofClaims, cell, share);
     }
   });
   let [score, variance] = [0, 0];
   for (let cell = ends.length - 1; cell >= 0; cell -= 1) {
-    if (at(ends, cell) === 0) for (const own of [count, first, second]) add(own, cell, at(own, cell + 1));
-    const [n, d] = [at(count, cell), at(claims, cell)];
+    if ((ends[cell] as number) === 0) for (const own of [count, first, second]) add(own, cell, own[cell + 1] as number);
+    const [n, d] = [count[cell] as number, claims[cell] as number];
     if (d === 0) continue;
-    const mean = at(first, cell) / n;
-    score += at(ofClaims, cell) - d * mean;
-    if (n > 1) variance += (d * Math.max(0, at(second, cell) / n - mean * mean) * (n - d)) / (n - 1);
+    const mean = (first[cell] as number) / n;
+    score += (ofClaims[cell] as number) - d * mean;
+    if (n > 1) variance += (d * Math.max(0, (second[cell] as number) / n - mean * mean) * (n - d)) / (n - 1);
   }
   if (variance < 1e-12) return null;
   const z = score / Math.sqrt(variance);
@@ -53,5 +52,5 @@ export const doseTrend = (
 type Sums = Float64Array;
 
 const add = (sums: Sums, cell: number, value: number): void => {
-  sums[cell] = at(sums, cell) + value;
+  sums[cell] = (sums[cell] as number) + value;
 };

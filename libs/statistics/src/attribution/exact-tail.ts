@@ -1,4 +1,3 @@
-import { at } from '../numbers.js';
 import { hypergeometric } from '../tables/hypergeometric.js';
 import type { RiskCells } from './risk-cells.js';
 
@@ -14,31 +13,33 @@ export const tailChances = (exposed: Uint32Array, { events, atRisk }: RiskCells,
   chances[0] = 1;
   let reach = 0;
   for (let cell = 0; cell < events.length && upTo > 0; cell += 1) {
-    const [n1, d, n] = [at(exposed, cell), at(events, cell), at(atRisk, cell)];
+    const [n1, d, n] = [exposed[cell] as number, events[cell] as number, atRisk[cell] as number];
     if (n1 === 0) continue;
     reach = Math.min(upTo, reach + Math.min(n1, d));
     if (d === 1) addOne(chances, n1 / n, reach);
     else addSeveral(chances, claimsOf(n1, d, n), reach);
   }
-  for (let k = upTo - 1; k >= 0; k -= 1) chances[k] = at(chances, k) + at(chances, k + 1);
+  for (let k = upTo - 1; k >= 0; k -= 1) chances[k] = (chances[k] as number) + (chances[k + 1] as number);
   return chances;
 };
 
 const addOne = (chances: Float64Array, p: number, reach: number): void => {
   const last = chances.length - 1;
-  if (reach === last) chances[last] = at(chances, last) + at(chances, last - 1) * p;
-  for (let k = Math.min(reach, last - 1); k > 0; k -= 1) chances[k] = at(chances, k) * (1 - p) + at(chances, k - 1) * p;
-  if (last > 0) chances[0] = at(chances, 0) * (1 - p);
+  if (reach === last) chances[last] = (chances[last] as number) + (chances[last - 1] as number) * p;
+  for (let k = Math.min(reach, last - 1); k > 0; k -= 1)
+    chances[k] = (chances[k] as number) * (1 - p) + (chances[k - 1] as number) * p;
+  if (last > 0) chances[0] = (chances[0] as number) * (1 - p);
 };
 
 const addSeveral = (chances: Float64Array, added: ArrayLike<number>, reach: number): void => {
   const last = chances.length - 1;
   for (let k = reach; k >= 0; k -= 1) {
-    const from = k === last ? at(chances, last) : at(chances, k) * at(added, 0);
+    const from = k === last ? (chances[last] as number) : (chances[k] as number) * (added[0] as number);
     let total = from;
     if (k === last)
-      for (let before = 0; before < last; before += 1) total += at(chances, before) * atLeast(added, last - before);
-    else for (let x = 1; x < added.length && x <= k; x += 1) total += at(chances, k - x) * at(added, x);
+      for (let before = 0; before < last; before += 1)
+        total += (chances[before] as number) * atLeast(added, last - before);
+    else for (let x = 1; x < added.length && x <= k; x += 1) total += (chances[k - x] as number) * (added[x] as number);
     chances[k] = total;
   }
 };
@@ -46,7 +47,7 @@ const addSeveral = (chances: Float64Array, added: ArrayLike<number>, reach: numb
 /** The chance of at least so many. */
 const atLeast = (added: ArrayLike<number>, least: number): number => {
   let total = 0;
-  for (let x = added.length - 1; x >= least; x -= 1) total += at(added, x);
+  for (let x = added.length - 1; x >= least; x -= 1) total += added[x] as number;
   return total;
 };
 
@@ -73,7 +74,7 @@ const claimsOf = (n1: number, d: number, n: number): ArrayLike<number> => {
 export const logSmallestTail = (exposed: Uint32Array, { events, atRisk }: RiskCells): number => {
   let log = 0;
   for (let cell = 0; cell < events.length; cell += 1) {
-    const [n1, d, n] = [at(exposed, cell), at(events, cell), at(atRisk, cell)];
+    const [n1, d, n] = [exposed[cell] as number, events[cell] as number, atRisk[cell] as number];
     const [less, more] = n1 < d ? [n1, d] : [d, n1];
     for (let i = 0; i < less; i += 1) log += Math.log((more - i) / (n - i));
   }

@@ -1,5 +1,4 @@
 import { InputInvalid } from '../errors.js';
-import { at } from '../numbers.js';
 
 /**
  * The hulls of a case file, one place a hull in each array: one first claim of one mode, or none up to the cut-off.
@@ -31,12 +30,12 @@ export const requireCase = ({ ages, claimed, strata }: Judged, exposures: readon
   if (claimed.length !== ages.length || strata.length !== ages.length)
     throw new InputInvalid('arrays of hulls', `${ages.length}, ${claimed.length}, ${strata.length}`, 'of one length');
   const bad = ages.findIndex((age) => !(age >= 0 && age < Infinity));
-  if (bad >= 0) throw new InputInvalid('age', at(ages, bad), 'finite, from 0');
+  if (bad >= 0) throw new InputInvalid('age', ages[bad] as number, 'finite, from 0');
   for (const { lot, hulls, shares } of exposures) {
     if (shares && shares.length !== hulls.length)
       throw new InputInvalid(`shares of ${lot}`, shares.length, 'one a hull');
     for (let i = 0; i < hulls.length; i += 1)
-      if (at(hulls, i) >= ages.length || (i > 0 && at(hulls, i) <= at(hulls, i - 1)))
-        throw new InputInvalid(`hulls of ${lot}`, at(hulls, i), 'rising places of hulls, each once');
+      if ((hulls[i] as number) >= ages.length || (i > 0 && (hulls[i] as number) <= (hulls[i - 1] as number)))
+        throw new InputInvalid(`hulls of ${lot}`, hulls[i] as number, 'rising places of hulls, each once');
   }
 };

@@ -1,4 +1,4 @@
-import { at } from '../numbers.js';
+import { logChoose } from '../special/log-factorial.js';
 
 /** A class of lots as the posterior sees it. */
 export interface Suspect {
@@ -12,107 +12,46 @@ export interface Suspect {
   readonly sparedClean: number;
 }
 
-/** A set of bad classes with its log likelihood; `bad[i]` lots of the class `classes[i]`. */
-export interface Hypothesis {
-  readonly classes: readonly number[];
-  readonly bad: readonly number[];
-  readonly logLikelihood: number;
-}
-
-interface Grown extends Hypothesis {
-  /** For each claim the chance that no bad lot led to it. */
-  readonly spared: Float64Array;
-}
-
-/**
- * The sets of bad lots with their likelihoods: P(claim) = 1 - (1 - leak) times the product over bad lots of 1 - theta w F.
- *
- * A noisy-OR (Pearl 1988): a hull is spared by each bad lot with a chance of its own, and the leak stands for everything
- * else. `leaks` is the chance of a claim without any bad lot, for each claim. Sets of up to `mostBad` lots: all of one and
- * two; of more, those that grow from the `beam` most likely sets one smaller.
- */
-export const hypotheses = (
-  suspects: readonly Suspect[],
-  leaks: Float64Array,
-  { mostBad, beam, logOdds }: { mostBad: number; beam: number; logOdds: (lots: number) => number },
-): readonly Hypothesis[] => {
-  const none: Grown = {
-    classes: [],
-    bad: [],
-    logLikelihood: leaks.reduce((total, leak) => total + Math.log(leak), 0),
-    spared: new Float64Array(leaks.length).fill(1),
-  };
-  const found: Hypothesis[] = [none];
-  let level: readonly Grown[] = [none];
-  for (let size = 1; size <= Math.min(mostBad, suspects.length); size += 1) {
-    const seen = new Set<string>();
-    const weighed = level.flatMap((set) => extensions(set, suspects, leaks, mostBad, seen));
-    for (const { set } of weighed) found.push(set);
-    const score = ({ set }: Extension): number =>
-      set.logLikelihood +
-      set.classes.reduce((all, c, i) => all + at(set.bad, i) * logOdds((suspects[c] as Suspect).lots), 0);
-    const best = size === 1 ? weighed : [...weighed].sort((a, b) => score(b) - score(a)).slice(0, beam);
-    level = best.map(({ set, from, added, times }) => ({
-      ...set,
-      spared: sparedWith(from.spared, suspects[added] as Suspect, times),
-    }));
-  }
-  return found;
-};
-
-interface Extension {
-  readonly set: Hypothesis;
-  readonly from: Grown;
-  readonly added: number;
+/** So many bad lots of one class. */
+export interface Option {
+  readonly suspect: number;
   readonly times: number;
+  /** Logarithm of the number of ways to choose them. */
+  readonly logWays: number;
+  readonly claims: Uint32Array;
+  readonly spared: Float64Array;
+  readonly sparedClean: number;
 }
 
-/** A set with one more class, each set once; in any order, for a set may grow from any of its parts. */
-const extensions = (
-  from: Grown,
-  suspects: readonly Suspect[],
-  leaks: Float64Array,
-  mostBad: number,
-  seen: Set<string>,
-): readonly Extension[] => {
-  const size = from.bad.reduce((total, count) => total + count, 0);
-  return suspects.flatMap((suspect, added) => {
-    if (from.classes.includes(added)) return [];
-    return Array.from({ length: Math.min(suspect.lots, mostBad - size) }, (_, i) => i + 1).flatMap((times) => {
-      const { classes, bad } = inserted(from, added, times);
-      const key = `${classes.join()} ${bad.join()}`;
-      if (seen.has(key)) return [];
-      seen.add(key);
-      const logLikelihood = from.logLikelihood + gain(from.spared, suspect, times, leaks);
-      return [{ set: { classes, bad, logLikelihood }, from, added, times }];
-    });
-  });
-};
+/** Every number of bad lots of every class, up to a number. */
+export const optionsOf = (suspects: readonly Suspect[], mostBad: number): readonly Option[] =>
+  suspects.flatMap(({ lots, claims, spared, sparedClean }, suspect) =>
+    Array.from({ length: Math.min(lots, mostBad) }, (_, i) => ({
+      suspect,
+      times: i + 1,
+      logWays: logChoose(lots, i + 1),
+      claims,
+      spared: spared.map((chance) => chance ** (i + 1)),
+      sparedClean: sparedClean * (i + 1),
+    })),
+  );
 
-const inserted = ({ classes, bad }: Hypothesis, added: number, times: number): Pick<Hypothesis, 'classes' | 'bad'> => {
-  const place = classes.findIndex((c) => c > added);
-  const i = place < 0 ? classes.length : place;
-  return {
-    classes: [...classes.slice(0, i), added, ...classes.slice(i)],
-    bad: [...bad.slice(0, i), times, ...bad.slice(i)],
-  };
-};
-
-/** What so many bad lots of a class more do to the log likelihood; touches the claims of the class alone. */
-const gain = (spared: Float64Array, suspect: Suspect, times: number, leaks: Float64Array): number => {
-  let total = times * suspect.sparedClean;
-  for (let i = 0; i < suspect.claims.length; i += 1) {
-    const claim = at(suspect.claims, i);
-    const others = (1 - at(leaks, claim)) * at(spared, claim);
-    total += Math.log((1 - others * at(suspect.spared, i) ** times) / (1 - others));
+/** What an option more does to the log likelihood, other lots sparing claims as told; touches its own claims alone. */
+export const gain = (spared: Float64Array, option: Option, leaks: Float64Array): number => {
+  let total = option.sparedClean;
+  for (let i = 0; i < option.claims.length; i += 1) {
+    const claim = option.claims[i] as number;
+    const others = (1 - (leaks[claim] as number)) * (spared[claim] as number);
+    total += Math.log((1 - others * (option.spared[i] as number)) / (1 - others));
   }
   return total;
 };
 
-const sparedWith = (spared: Float64Array, suspect: Suspect, times: number): Float64Array => {
+/** The chances that claims are spared, with an option more. */
+export const sparedWith = (spared: Float64Array, option: Option): Float64Array => {
   const changed = spared.slice();
-  suspect.claims.forEach((claim, i) => {
-    changed[claim] = at(changed, claim) * at(suspect.spared, i) ** times;
+  option.claims.forEach((claim, i) => {
+    changed[claim] = (changed[claim] as number) * (option.spared[i] as number);
   });
   return changed;
 };

@@ -1,4 +1,3 @@
-import { at } from '../numbers.js';
 import type { Random } from '../random/xoshiro.js';
 import type { SuspectClass } from './classes.js';
 import { tailChances } from './exact-tail.js';
@@ -27,10 +26,10 @@ export const smallestByChance = (
     counts.fill(0);
     let most = 0;
     for (let i = 0; i < hulls.length; i += 1) {
-      const hull = at(hulls, i);
-      for (let k = at(thrown.starts, hull); k < at(thrown.starts, hull + 1); k += 1) {
-        const world = at(thrown.worlds, k);
-        const count = at(counts, world) + 1;
+      const hull = hulls[i] as number;
+      for (let k = thrown.starts[hull] as number; k < (thrown.starts[hull + 1] as number); k += 1) {
+        const world = thrown.worlds[k] as number;
+        const count = (counts[world] as number) + 1;
         counts[world] = count;
         if (count > most) most = count;
       }
@@ -38,7 +37,7 @@ export const smallestByChance = (
     if (most === 0) continue;
     const tails = tailChances(tally(hulls, judged, cells).exposed, cells, most);
     for (let world = 0; world < worlds; world += 1)
-      smallest[world] = Math.min(at(smallest, world), at(tails, at(counts, world)));
+      smallest[world] = Math.min(smallest[world] as number, tails[counts[world] as number] as number);
   }
   return smallest;
 };
@@ -46,6 +45,7 @@ export const smallestByChance = (
 /** The p of a class corrected for the largest of all: (1 + worlds with one as small) / (1 + worlds). */
 export const adjustedP = (p: number, smallest: Float64Array): number => {
   let asSmall = 0;
-  for (let world = 0; world < smallest.length; world += 1) if (at(smallest, world) <= p * (1 + 1e-9)) asSmall += 1;
+  for (let world = 0; world < smallest.length; world += 1)
+    if ((smallest[world] as number) <= p * (1 + 1e-9)) asSmall += 1;
   return (1 + asSmall) / (1 + smallest.length);
 };

@@ -1,6 +1,5 @@
-import { at } from '../numbers.js';
-import { logChoose } from '../special/log-factorial.js';
-import type { Hypothesis, Suspect } from './noisy-or.js';
+import type { Hypothesis } from './hypotheses.js';
+import type { Option } from './noisy-or.js';
 
 /** Sets of bad lots under one assumption about what else leads to claims, with that assumption's weight. */
 export interface World {
@@ -13,8 +12,8 @@ export interface World {
 export interface Posterior {
   /** For each class. */
   readonly classes: Float64Array;
-  /** For each lot of the class; all of them are alike. */
-  readonly lots: Float64Array;
+  /** For each class the bad lots expected in it; shared alike by its lots. */
+  readonly badLots: Float64Array;
   /** That no class has one. */
   readonly none: number;
   /** For each world. */
@@ -22,32 +21,29 @@ export interface Posterior {
 }
 
 /** The posterior over sets of bad lots, each lot bad with chance `prior` before claims are looked at. */
-export const posterior = (suspects: readonly Suspect[], worlds: readonly World[], prior: number): Posterior => {
+export const posterior = (options: readonly Option[], worlds: readonly World[], prior: number): Posterior => {
   const odds = Math.log(prior) - Math.log1p(-prior);
   const logs = worlds.map(({ hypotheses, log }) =>
-    Float64Array.from(hypotheses, (each) => log + each.logLikelihood + priorOf(each, suspects, odds)),
+    Float64Array.from(hypotheses, (set) => log + set.logLikelihood + set.logWays + set.size * odds),
   );
   const largest = logs.reduce((most, own) => own.reduce((a, b) => Math.max(a, b), most), -Infinity);
-  const classes = new Float64Array(suspects.length);
-  const lots = new Float64Array(suspects.length);
+  const size = options.reduce((most, { suspect }) => Math.max(most, suspect + 1), 0);
+  const [classes, badLots] = [new Float64Array(size), new Float64Array(size)];
   const ofWorlds = new Float64Array(worlds.length);
   let none = 0;
   worlds.forEach(({ hypotheses }, world) =>
-    hypotheses.forEach(({ classes: bad, bad: counts }, i) => {
-      const weight = Math.exp(at(logs[world] as Float64Array, i) - largest);
-      ofWorlds[world] = at(ofWorlds, world) + weight;
-      if (bad.length === 0) none += weight;
-      bad.forEach((c, j) => {
-        classes[c] = at(classes, c) + weight;
-        lots[c] = at(lots, c) + (weight * at(counts, j)) / (suspects[c] as Suspect).lots;
-      });
+    hypotheses.forEach((set, i) => {
+      const weight = Math.exp((logs[world]?.[i] ?? -Infinity) - largest);
+      ofWorlds[world] = (ofWorlds[world] as number) + weight;
+      if (set.size === 0) none += weight;
+      for (const place of set.options) {
+        const { suspect, times } = options[place] as Option;
+        classes[suspect] = (classes[suspect] as number) + weight;
+        badLots[suspect] = (badLots[suspect] as number) + weight * times;
+      }
     }),
   );
   const total = ofWorlds.reduce((all, weight) => all + weight, 0);
   const shared = (values: Float64Array): Float64Array => values.map((value) => value / total);
-  return { classes: shared(classes), lots: shared(lots), none: none / total, worlds: shared(ofWorlds) };
+  return { classes: shared(classes), badLots: shared(badLots), none: none / total, worlds: shared(ofWorlds) };
 };
-
-/** The log prior of a set, less that of no bad lot at all. */
-const priorOf = ({ classes, bad }: Hypothesis, suspects: readonly Suspect[], odds: number): number =>
-  classes.reduce((total, c, i) => total + logChoose((suspects[c] as Suspect).lots, at(bad, i)) + at(bad, i) * odds, 0);

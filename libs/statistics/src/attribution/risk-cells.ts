@@ -1,4 +1,3 @@
-import { at } from '../numbers.js';
 import type { Judged } from './judged.js';
 
 /**
@@ -31,12 +30,12 @@ export const riskCells = ({ ages, claimed, strata }: Judged): RiskCells => {
   const atRisk = new Uint32Array(cellAges.length);
   const lastOf = new Int32Array(ages.length);
   for (let hull = 0; hull < ages.length; hull += 1) {
-    const own = events[at(strata, hull)] ?? [];
-    const upTo = lastUpTo(own, at(ages, hull));
-    const cell = upTo < 0 ? -1 : at(starts, at(strata, hull)) + upTo;
+    const own = events[strata[hull] as number] ?? [];
+    const upTo = lastUpTo(own, ages[hull] as number);
+    const cell = upTo < 0 ? -1 : (starts[strata[hull] as number] as number) + upTo;
     lastOf[hull] = cell;
-    if (cell >= 0) atRisk[cell] = at(atRisk, cell) + 1;
-    if (at(claimed, hull) === 1) counts[cell] = at(counts, cell) + 1;
+    if (cell >= 0) atRisk[cell] = (atRisk[cell] as number) + 1;
+    if ((claimed[hull] as number) === 1) counts[cell] = (counts[cell] as number) + 1;
   }
   const ends = new Uint8Array(cellAges.length);
   for (const start of starts) if (start > 0) ends[start - 1] = 1;
@@ -48,14 +47,14 @@ export const riskCells = ({ ages, claimed, strata }: Judged): RiskCells => {
 /** Turns counts by last cell into counts at risk, in place. */
 export const sumFromEnds = (counts: Uint32Array, ends: Uint8Array): void => {
   for (let cell = counts.length - 2; cell >= 0; cell -= 1)
-    if (at(ends, cell) === 0) counts[cell] = at(counts, cell) + at(counts, cell + 1);
+    if ((ends[cell] as number) === 0) counts[cell] = (counts[cell] as number) + (counts[cell + 1] as number);
 };
 
 /** Ages with claims of each stratum, rising. */
 const eventAges = ({ ages, claimed, strata }: Judged): readonly (readonly number[])[] => {
   const found: Set<number>[] = [];
   for (let hull = 0; hull < ages.length; hull += 1)
-    if (at(claimed, hull) === 1) (found[at(strata, hull)] ??= new Set()).add(at(ages, hull));
+    if ((claimed[hull] as number) === 1) (found[strata[hull] as number] ??= new Set()).add(ages[hull] as number);
   return Array.from(found, (own) => [...(own ?? [])].sort((a, b) => a - b));
 };
 
@@ -73,7 +72,7 @@ const lastUpTo = (ages: readonly number[], age: number): number => {
   let [low, high] = [0, ages.length];
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (at(ages, middle) <= age) low = middle + 1;
+    if ((ages[middle] as number) <= age) low = middle + 1;
     else high = middle;
   }
   return low - 1;
@@ -82,8 +81,8 @@ const lastUpTo = (ages: readonly number[], age: number): number => {
 const hazardOf = (events: Uint32Array, atRisk: Uint32Array, ends: Uint8Array): Float64Array => {
   let hazard = 0;
   return Float64Array.from(events, (count, cell) => {
-    if (cell > 0 && at(ends, cell - 1) === 1) hazard = 0;
-    hazard += count / at(atRisk, cell);
+    if (cell > 0 && (ends[cell - 1] as number) === 1) hazard = 0;
+    hazard += count / (atRisk[cell] as number);
     return hazard;
   });
 };

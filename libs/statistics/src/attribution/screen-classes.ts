@@ -1,4 +1,3 @@
-import { at } from '../numbers.js';
 import { benjaminiHochberg } from '../many/adjust.js';
 import type { SuspectClass } from './classes.js';
 import { logSmallestTail, tailChances } from './exact-tail.js';
@@ -39,7 +38,7 @@ export const screenClasses = (
 ): Screening => {
   const screened = suspects.map((suspect): Screened => {
     const { exposed, observed, expected, variance } = tally(suspect.hulls, judged, cells);
-    const p = at(tailChances(exposed, cells, observed), observed);
+    const p = tailChances(exposed, cells, observed)[observed] as number;
     return { suspect, observed, expected, variance, p, smallestP: Math.exp(logSmallestTail(exposed, cells)) };
   });
   const can = ({ variance, smallestP }: Screened): boolean => variance > 0 && smallestP <= limit;
@@ -47,7 +46,7 @@ export const screenClasses = (
   const qs = benjaminiHochberg(testable.map(({ p }) => p));
   return {
     ranked: testable
-      .map((each, i) => ({ ...each, q: at(qs, i) }))
+      .map((each, i) => ({ ...each, q: qs[i] as number }))
       .sort((a, b) => a.p - b.p || b.observed / b.expected - a.observed / a.expected || byName(a, b)),
     untestable: screened.filter((each) => !can(each)),
   };

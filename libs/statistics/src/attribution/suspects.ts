@@ -1,4 +1,3 @@
-import { at } from '../numbers.js';
 import { lotsOf, type SuspectClass } from './classes.js';
 import type { Judged } from './judged.js';
 import type { Suspect } from './noisy-or.js';
@@ -6,18 +5,18 @@ import type { RiskCells } from './risk-cells.js';
 
 /** For each hull, what share of all claims that ever show has shown by its age: F, 0 to 1. */
 export const shownBy = ({ ages }: Judged, cells: RiskCells): Float64Array => {
-  const order = [...cells.ages.keys()].sort((a, b) => at(cells.ages, a) - at(cells.ages, b));
-  const rising = Float64Array.from(order, (cell) => at(cells.ages, cell));
+  const order = [...cells.ages.keys()].sort((a, b) => (cells.ages[a] as number) - (cells.ages[b] as number));
+  const rising = Float64Array.from(order, (cell) => cells.ages[cell] as number);
   let total = 0;
-  const claims = Float64Array.from(order, (cell) => (total += at(cells.events, cell)));
+  const claims = Float64Array.from(order, (cell) => (total += cells.events[cell] as number));
   return ages.map((age) => {
     let [low, high] = [0, rising.length];
     while (low < high) {
       const middle = (low + high) >> 1;
-      if (at(rising, middle) <= age) low = middle + 1;
+      if ((rising[middle] as number) <= age) low = middle + 1;
       else high = middle;
     }
-    return low === 0 ? 0 : at(claims, low - 1) / total;
+    return low === 0 ? 0 : (claims[low - 1] as number) / total;
   });
 };
 
@@ -41,8 +40,8 @@ export const suspectOf = (
   const spared: number[] = [];
   let sparedClean = 0;
   suspect.hulls.forEach((hull, i) => {
-    const chance = 1 - theta * (shares ? at(shares, i) : 1) * at(shown, hull);
-    const place = at(places, hull);
+    const chance = 1 - theta * (shares ? (shares[i] as number) : 1) * (shown[hull] as number);
+    const place = places[hull] as number;
     if (place < 0) sparedClean += Math.log(chance);
     else {
       claims.push(place);

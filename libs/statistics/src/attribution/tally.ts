@@ -1,4 +1,3 @@
-import { at } from '../numbers.js';
 import type { Judged } from './judged.js';
 import { sumFromEnds, type RiskCells } from './risk-cells.js';
 
@@ -19,16 +18,16 @@ export const tally = (hulls: Uint32Array, { claimed }: Judged, cells: RiskCells)
   const exposed = new Uint32Array(cells.events.length);
   let observed = 0;
   for (let i = 0; i < hulls.length; i += 1) {
-    const hull = at(hulls, i);
-    const cell = at(cells.lastOf, hull);
-    if (cell >= 0) exposed[cell] = at(exposed, cell) + 1;
-    observed += at(claimed, hull);
+    const hull = hulls[i] as number;
+    const cell = cells.lastOf[hull] as number;
+    if (cell >= 0) exposed[cell] = (exposed[cell] as number) + 1;
+    observed += claimed[hull] as number;
   }
   sumFromEnds(exposed, cells.ends);
   let [expected, variance] = [0, 0];
   for (let cell = 0; cell < exposed.length; cell += 1) {
-    const [d, n] = [at(cells.events, cell), at(cells.atRisk, cell)];
-    const part = at(exposed, cell) / n;
+    const [d, n] = [cells.events[cell] as number, cells.atRisk[cell] as number];
+    const part = (exposed[cell] as number) / n;
     expected += d * part;
     if (n > 1) variance += (d * part * (1 - part) * (n - d)) / (n - 1);
   }

@@ -1,4 +1,3 @@
-import { at } from '../numbers.js';
 import { below } from '../random/draws.js';
 import type { Random } from '../random/xoshiro.js';
 import type { RiskCells } from './risk-cells.js';
@@ -17,8 +16,8 @@ export const throwClaims = (cells: RiskCells, random: Random, worlds: number): T
   let next = 0;
   for (let world = 0; world < worlds; world += 1)
     for (let cell = 0; cell < cells.events.length; cell += 1)
-      for (const place of distinct(random, at(cells.atRisk, cell), at(cells.events, cell))) {
-        hulls[next] = at(order, at(firstOf, cell) + place);
+      for (const place of distinct(random, cells.atRisk[cell] as number, cells.events[cell] as number)) {
+        hulls[next] = order[(firstOf[cell] as number) + place] as number;
         inWorld[next] = world;
         next += 1;
       }
@@ -46,7 +45,7 @@ const hullsByRisk = ({ lastOf, ends }: RiskCells): { order: Uint32Array; firstOf
   let first = 0;
   let next = 0;
   for (let cell = ends.length - 1; cell >= 0; cell -= 1) {
-    if (at(ends, cell) === 1) first = next;
+    if ((ends[cell] as number) === 1) first = next;
     order.set(byLast[cell] ?? [], next);
     next += byLast[cell]?.length ?? 0;
     firstOf[cell] = first;
@@ -56,13 +55,13 @@ const hullsByRisk = ({ lastOf, ends }: RiskCells): { order: Uint32Array; firstOf
 
 const sortedByHull = (hulls: Uint32Array, worlds: Uint32Array, size: number): Thrown => {
   const starts = new Uint32Array(size + 1);
-  for (const hull of hulls) starts[hull + 1] = at(starts, hull + 1) + 1;
-  for (let hull = 0; hull < size; hull += 1) starts[hull + 1] = at(starts, hull + 1) + at(starts, hull);
+  for (const hull of hulls) starts[hull + 1] = (starts[hull + 1] as number) + 1;
+  for (let hull = 0; hull < size; hull += 1) starts[hull + 1] = (starts[hull + 1] as number) + (starts[hull] as number);
   const next = starts.slice();
   const sorted = new Uint32Array(worlds.length);
   hulls.forEach((hull, i) => {
-    sorted[at(next, hull)] = at(worlds, i);
-    next[hull] = at(next, hull) + 1;
+    sorted[next[hull] as number] = worlds[i] as number;
+    next[hull] = (next[hull] as number) + 1;
   });
   return { starts, worlds: sorted };
 };

@@ -1,7 +1,7 @@
-import { at } from '../numbers.js';
 import type { SuspectClass } from './classes.js';
 import type { Judged } from './judged.js';
-import { hypotheses } from './noisy-or.js';
+import { hypotheses } from './hypotheses.js';
+import { optionsOf } from './noisy-or.js';
 import { posterior, type World } from './posterior.js';
 import type { RiskCells } from './risk-cells.js';
 import { claimPlaces, shownBy, suspectOf } from './suspects.js';
@@ -44,18 +44,19 @@ export const weigh = (
   const shown = shownBy(judged, cells);
   return thetas.flatMap((theta) => {
     const seen = suspects.map((suspect) => suspectOf(suspect, { places, shown, theta }));
-    const middle = at(priors, priors.length >> 1);
+    const options = optionsOf(seen, mostBad);
+    const middle = priors[priors.length >> 1] as number;
+    const logOdds = Math.log(middle / (1 - middle));
     const world = (part: number, chance: number): World => {
       const { leaks, logClean } = leaksOf(judged, cells, part);
-      const logOdds = (lots: number): number => Math.log((lots * middle) / (1 - middle));
-      return { hypotheses: hypotheses(seen, leaks, { mostBad, beam, logOdds }), log: Math.log(chance) + logClean };
+      return { hypotheses: hypotheses(options, leaks, { mostBad, beam, logOdds }), log: Math.log(chance) + logClean };
     };
     const other = unrecorded > 0 ? [world(1, unrecorded)] : [];
     return backgrounds.flatMap((background) => {
       const worlds = [world(background, 1 - unrecorded), ...other];
       return priors.map((prior) => {
-        const { classes, none, worlds: chances } = posterior(seen, worlds, prior);
-        return { theta, background, prior, classes, none, unrecorded: other.length > 0 ? at(chances, 1) : 0 };
+        const { classes, none, worlds: chances } = posterior(options, worlds, prior);
+        return { theta, background, prior, classes, none, unrecorded: other.length > 0 ? (chances[1] as number) : 0 };
       });
     });
   });
@@ -70,8 +71,8 @@ const leaksOf = (
   const leaks: number[] = [];
   let logClean = 0;
   lastOf.forEach((cell, hull) => {
-    const own = cell < 0 ? 0 : part * at(hazard, cell);
-    if (at(claimed, hull) === 1) leaks.push(-Math.expm1(-own));
+    const own = cell < 0 ? 0 : part * (hazard[cell] as number);
+    if ((claimed[hull] as number) === 1) leaks.push(-Math.expm1(-own));
     else logClean -= own;
   });
   return { leaks: Float64Array.from(leaks), logClean };

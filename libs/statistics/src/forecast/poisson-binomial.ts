@@ -1,4 +1,4 @@
-import { at, sum } from '../numbers.js';
+import { sum } from '../numbers.js';
 
 /** So many hulls of one chance of a claim, 0 to 1. */
 export interface Chance {
@@ -20,8 +20,9 @@ export const poissonBinomial = (chances: readonly Chance[]): Float64Array => {
   for (const { chance, hulls } of chances)
     for (let hull = 0; hull < hulls; hull += 1) {
       most = Math.min(most + 1, values.length - 1);
-      for (let k = most; k > 0; k -= 1) values[k] = at(values, k) * (1 - chance) + at(values, k - 1) * chance;
-      values[0] = at(values, 0) * (1 - chance);
+      for (let k = most; k > 0; k -= 1)
+        values[k] = (values[k] as number) * (1 - chance) + (values[k - 1] as number) * chance;
+      values[0] = (values[0] as number) * (1 - chance);
     }
   return values;
 };
@@ -30,7 +31,7 @@ export const poissonBinomial = (chances: readonly Chance[]): Float64Array => {
 export const countQuantile = (chances: Float64Array, share: number): number => {
   let total = 0;
   for (let k = 0; k < chances.length; k += 1) {
-    total += at(chances, k);
+    total += chances[k] as number;
     if (total >= share) return k;
   }
   return chances.length - 1;

@@ -1,4 +1,3 @@
-import { at } from '../numbers.js';
 import { normalQuantile } from '../special/normal.js';
 import type { Random } from './xoshiro.js';
 
@@ -46,5 +45,5 @@ export const quantile = (ordered: ArrayLike<number>, share: number): number => {
   const place = share * (ordered.length - 1);
   const low = Math.floor(place);
   const high = Math.min(low + 1, ordered.length - 1);
-  return at(ordered, low) + (place - low) * (at(ordered, high) - at(ordered, low));
+  return (ordered[low] as number) + (place - low) * ((ordered[high] as number) - (ordered[low] as number));
 };

@@ -1,5 +1,3 @@
-import { at } from '../numbers.js';
-
 /** A source of whole numbers, each from 0 to 2^32 - 1 and equally likely. */
 export type Random = () => number;
 
@@ -14,14 +12,14 @@ const turned = (x: number, by: number): number => (x << by) | (x >>> (32 - by));
 export const xoshiro = (words: readonly [number, number, number, number]): Random => {
   const state = Uint32Array.from(words);
   return () => {
-    const result = Math.imul(turned(Math.imul(at(state, 1), 5), 7), 9) >>> 0;
-    const shifted = at(state, 1) << 9;
-    state[2] = at(state, 2) ^ at(state, 0);
-    state[3] = at(state, 3) ^ at(state, 1);
-    state[1] = at(state, 1) ^ at(state, 2);
-    state[0] = at(state, 0) ^ at(state, 3);
-    state[2] = at(state, 2) ^ shifted;
-    state[3] = turned(at(state, 3), 11);
+    const result = Math.imul(turned(Math.imul(state[1] as number, 5), 7), 9) >>> 0;
+    const shifted = (state[1] as number) << 9;
+    state[2] = (state[2] as number) ^ (state[0] as number);
+    state[3] = (state[3] as number) ^ (state[1] as number);
+    state[1] = (state[1] as number) ^ (state[2] as number);
+    state[0] = (state[0] as number) ^ (state[3] as number);
+    state[2] = (state[2] as number) ^ shifted;
+    state[3] = turned(state[3] as number, 11);
     return result;
   };
 };

@@ -1,4 +1,3 @@
-import { at } from '../numbers.js';
 import { hypergeometric, type LogChances } from './hypergeometric.js';
 import type { Margins } from './table.js';
 
@@ -16,7 +15,7 @@ const add = (left: LogChances, right: LogChances): LogChances => {
   const logs = new Float64Array(left.logs.length + right.logs.length - 1).fill(-Infinity);
   for (let j = 0; j < right.logs.length; j += 1)
     for (let i = 0; i < left.logs.length; i += 1)
-      logs[i + j] = logOfSum(at(logs, i + j), at(left.logs, i) + at(right.logs, j));
+      logs[i + j] = logOfSum(logs[i + j] as number, (left.logs[i] as number) + (right.logs[j] as number));
   return { low: left.low + right.low, logs };
 };
 

@@ -1,4 +1,3 @@
-import { at } from '../numbers.js';
 import type { LogChances } from './hypergeometric.js';
 
 /** Chances of whole numbers from `low` on, summing to 1. */
@@ -17,21 +16,21 @@ export const tilt = ({ low, logs }: LogChances, logOdds: number): Chances => {
   const values = logs.map((log, i) => log + (low + i) * logOdds);
   const largest = values.reduce((most, value) => Math.max(most, value), -Infinity);
   let total = 0;
-  for (let i = 0; i < values.length; i += 1) total += values[i] = Math.exp(at(values, i) - largest);
+  for (let i = 0; i < values.length; i += 1) total += values[i] = Math.exp((values[i] as number) - largest);
   return { low, values: values.map((value) => value / total) };
 };
 
 /** The chance of `from` or more, summed from the small end. */
 export const chanceFrom = ({ low, values }: Chances, from: number): number => {
   let total = 0;
-  for (let i = values.length - 1; i >= Math.max(0, from - low); i -= 1) total += at(values, i);
+  for (let i = values.length - 1; i >= Math.max(0, from - low); i -= 1) total += values[i] as number;
   return Math.min(1, total);
 };
 
 /** The chance of `to` or fewer, summed from the small end. */
 export const chanceUpTo = ({ low, values }: Chances, to: number): number => {
   let total = 0;
-  for (let i = 0; i <= Math.min(values.length - 1, to - low); i += 1) total += at(values, i);
+  for (let i = 0; i <= Math.min(values.length - 1, to - low); i += 1) total += values[i] as number;
   return Math.min(1, total);
 };
 
