@@ -15,7 +15,7 @@ export interface Ahead {
 /** The chance that a hull without a claim at its age has one within the time ahead, while under warranty. */
 export const chanceAhead = (fit: Weibull, age: number, { horizon, warrantyEnd = Infinity }: Ahead): number => {
   const until = Math.max(age, Math.min(age + horizon, warrantyEnd));
-  return -Math.expm1(cumulativeHazard(fit, age) - cumulativeHazard(fit, until));
+  return 0 - Math.expm1(cumulativeHazard(fit, age) - cumulativeHazard(fit, until));
 };
 
 /** Expected first claims within the time ahead. */
