@@ -9,7 +9,7 @@ import { riskCells } from './risk-cells.js';
 import { rowOf, type SuspectRow } from './row.js';
 import { screenClasses, type Ranked, type Screened } from './screen-classes.js';
 import { SETTINGS, type AttributionSettings } from './settings.js';
-import { strengthOf, verdictOf, type Strength, type Verdict } from './verdict.js';
+import { strengthOf, verdictOf, type Lines, type Strength, type Verdict } from './verdict.js';
 import { weigh, type Weighed } from './weigh.js';
 
 /** A posterior over all assumptions: the least, the middle and the most. */
@@ -31,7 +31,7 @@ export interface JudgedClass extends SuspectRow {
 /** What the hulls of a case say about lots. */
 export interface Attribution {
   readonly verdict: Verdict;
-  /** The classes of least p, ordered by their posterior; to be shown with the lower limit of their ratio. */
+  /** The classes of least p, ordered by their posterior; to be shown with the lower limits of their ratios. */
   readonly rows: readonly JudgedClass[];
   /** Classes that were tested and corrected for. */
   readonly tests: number;
@@ -86,7 +86,7 @@ export const attribute = (
     .sort((a, b) => (b.posterior?.typical ?? 0) - (a.posterior?.typical ?? 0) || a.p - b.p);
   const stable = new Set(weighed.map((each) => lotsLeading(each, best))).size <= 1;
   return {
-    verdict: verdictFor(rows, stable),
+    verdict: verdictFor(rows, { stable, weighed, lines: settings.lines }),
     rows,
     tests: ranked.length,
     untestable,
@@ -126,7 +126,7 @@ const judgedClass = (row: SuspectRow, { weighedClasses, weighed, settings }: Con
       overlap(suspect.hulls, row.suspect.hulls) >= settings.nearlySame,
   );
   const others = close.flatMap(({ suspect }) => lotsOf(suspect)).filter((lot) => !own.includes(lot));
-  const standing = { q: row.q, lowerRatio: row.ratio.lower, leastPosterior: posterior?.least ?? null };
+  const standing = { q: row.q, lowerOdds: row.hazardOdds.lower, leastPosterior: posterior?.least ?? null };
   return { ...row, posterior, nearlySame: [...new Set(others)], strength: strengthOf(standing, settings.lines) };
 };
 
@@ -140,9 +140,17 @@ const rangeOfPosterior = (weighed: readonly Weighed[], place: number): Posterior
 };
 
 /** The word for the first of the classes that stand out most. */
-const verdictFor = (rows: readonly JudgedClass[], stable: boolean): Verdict => {
+const verdictFor = (
+  rows: readonly JudgedClass[],
+  { stable, weighed, lines }: { stable: boolean; weighed: readonly Weighed[]; lines: Lines },
+): Verdict => {
   const leader = rows.find(({ strength }) => strength === 'strong') ?? rows.find(({ strength }) => strength !== 'none');
   if (!leader) return 'no lot stands out';
-  const doubt = { lots: lotsOf(leader.suspect).length, nearlySame: leader.nearlySame.length, leaderChanges: !stable };
-  return verdictOf(leader.strength, doubt);
+  const certain = weighed.every(({ none }) => none < 1 - lines.strongPosterior);
+  return verdictOf(leader.strength, {
+    lots: lotsOf(leader.suspect).length,
+    nearlySame: leader.nearlySame.length,
+    leaderChanges: !stable,
+    split: certain && (leader.posterior?.least ?? 0) <= lines.strongPosterior,
+  });
 };

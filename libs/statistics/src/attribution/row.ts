@@ -1,10 +1,10 @@
 import { sum, type Limits } from '../numbers.js';
-import { fisherExact } from '../tables/fisher.js';
+import { exactTest } from '../tables/exact-test.js';
 import { conditionalOdds, oddsLimits } from '../tables/conditional-odds.js';
 import { convolve } from '../tables/convolution.js';
 import { poissonLimits } from '../tables/rates.js';
 import { riskRatio, type Ratio } from '../tables/sample-odds.js';
-import type { Table } from '../tables/table.js';
+import { marginsOf, type Table } from '../tables/table.js';
 import { doseTrend, type DoseTrend } from './dose.js';
 import { adjustedP } from './permute.js';
 import type { Judged } from './judged.js';
@@ -14,9 +14,12 @@ import { tally } from './tally.js';
 
 /** All that is said of one class. */
 export interface SuspectRow extends Ranked {
-  /** Observed over expected claims, with exact Poisson limits of the observed number. */
+  /**
+   * Observed over expected claims, with exact Poisson limits of the observed number. A lot in half the hulls of its strata
+   * cannot come above 2, however bad it is.
+   */
   readonly ratio: Ratio;
-  /** Hazard odds of exposed against other hulls, conditional, with exact limits. */
+  /** Hazard odds of exposed against other hulls, conditional, with exact limits: the one that words are given by. */
   readonly hazardOdds: Ratio;
   /** The raw table, beside the stratified test: it disregards age and build period. */
   readonly crude: { readonly table: Table; readonly p: number; readonly riskRatio: Ratio | null };
@@ -34,7 +37,7 @@ export const rowOf = (ranked: Ranked, judged: Judged, cells: RiskCells, smallest
   const { suspect, observed, expected, p } = ranked;
   const limits = poissonLimits(observed);
   const table = crudeTable(suspect.hulls, judged);
-  const crude = { table, p: fisherExact(table).pGreater, riskRatio: riskRatio(table) };
+  const crude = { table, p: exactTest(convolve([marginsOf(table)]), table.a).pGreater, riskRatio: riskRatio(table) };
   const shares = suspect.members[0]?.shares ?? null;
   return {
     ...ranked,

@@ -8,27 +8,32 @@ export type Strength = 'strong' | 'suggestive' | 'none';
 export interface Lines {
   /** Strong needs q below this, */
   readonly strongQ: number;
-  /** the lower limit of observed over expected above this, */
-  readonly strongRatio: number;
+  /** the lower limit of the hazard odds of exposed against other hulls above this, */
+  readonly strongOdds: number;
   /** and a posterior above this under every assumption. */
   readonly strongPosterior: number;
   readonly suggestiveQ: number;
 }
 
-/** The lines of the project: q 0.01, ratio 2, posterior 0.9, and q 0.1; settings, and choices of ours. */
-export const LINES: Lines = { strongQ: 0.01, strongRatio: 2, strongPosterior: 0.9, suggestiveQ: 0.1 };
+/**
+ * The lines of the project: q 0.01, odds 2, posterior 0.9, and q 0.1; settings, and choices of ours.
+ *
+ * Odds against other hulls and not observed over expected, for that ratio is against all hulls of the strata, the exposed
+ * ones too, and so has a ceiling of one over their share.
+ */
+export const LINES: Lines = { strongQ: 0.01, strongOdds: 2, strongPosterior: 0.9, suggestiveQ: 0.1 };
 
 /** What is known of a class when it is given its word. */
 export interface Standing {
   readonly q: number;
-  readonly lowerRatio: number;
+  readonly lowerOdds: number;
   /** The smallest posterior over all assumptions; null when it was not weighed. */
   readonly leastPosterior: number | null;
 }
 
 /** How much a class stands out. */
-export const strengthOf = ({ q, lowerRatio, leastPosterior }: Standing, lines: Lines): Strength => {
-  const strong = q < lines.strongQ && lowerRatio > lines.strongRatio && (leastPosterior ?? 0) > lines.strongPosterior;
+export const strengthOf = ({ q, lowerOdds, leastPosterior }: Standing, lines: Lines): Strength => {
+  const strong = q < lines.strongQ && lowerOdds > lines.strongOdds && (leastPosterior ?? 0) > lines.strongPosterior;
   if (strong) return 'strong';
   return q < lines.suggestiveQ ? 'suggestive' : 'none';
 };
@@ -41,10 +46,12 @@ export interface Doubt {
   readonly nearlySame: number;
   /** Whether another class leads under some assumption. */
   readonly leaderChanges: boolean;
+  /** Whether it is all but certain that some lot is bad, and not that it is one of the leader. */
+  readonly split: boolean;
 }
 
 /** The word for a case, from its leading class. */
-export const verdictOf = (strength: Strength, { lots, nearlySame, leaderChanges }: Doubt): Verdict => {
+export const verdictOf = (strength: Strength, { lots, nearlySame, leaderChanges, split }: Doubt): Verdict => {
   if (strength === 'none') return 'no lot stands out';
-  return lots > 1 || nearlySame > 0 || leaderChanges ? 'the data cannot say which' : strength;
+  return lots > 1 || nearlySame > 0 || leaderChanges || split ? 'the data cannot say which' : strength;
 };

@@ -1,14 +1,20 @@
+import { sum } from '../numbers.js';
 import type { SuspectClass } from './classes.js';
 import type { Judged } from './judged.js';
 import { hypotheses } from './hypotheses.js';
-import { optionsOf } from './noisy-or.js';
+import { optionsOf, type Option } from './noisy-or.js';
 import { posterior, type World } from './posterior.js';
 import type { RiskCells } from './risk-cells.js';
 import { claimPlaces, shownBy, suspectOf } from './suspects.js';
 
-/** What the posterior assumes; each list is gone through, for nobody knows the right one. */
+/**
+ * What the posterior assumes.
+ *
+ * Every combination of background and prior is gone through, for the claims can hardly tell them. The chance that a bad lot
+ * shows is averaged over: claims tell it well, and a wrong one would rule out the right lot.
+ */
 export interface Assumptions {
-  /** Chance that a fully exposed hull of a bad lot has a claim in the end. */
+  /** Chances that a fully exposed hull of a bad lot has a claim in the end, all as likely before claims are looked at. */
   readonly thetas: readonly number[];
   /** Claims without any bad lot, as parts of the pooled hazard. */
   readonly backgrounds: readonly number[];
@@ -22,7 +28,6 @@ export interface Assumptions {
 
 /** The posterior over one set of assumptions. */
 export interface Weighed {
-  readonly theta: number;
   readonly background: number;
   readonly prior: number;
   /** For each class that it has a bad lot. */
@@ -31,9 +36,11 @@ export interface Weighed {
   readonly none: number;
   /** That something not recorded is at work, alone or beside a bad lot. */
   readonly unrecorded: number;
+  /** For each chance that a hull of a bad lot has a claim. */
+  readonly thetas: Float64Array;
 }
 
-/** The posterior of classes over every combination of assumptions, in their order. */
+/** The posterior of classes over every combination of background and prior, in their order. */
 export const weigh = (
   suspects: readonly SuspectClass[],
   judged: Judged,
@@ -42,22 +49,33 @@ export const weigh = (
 ): readonly Weighed[] => {
   const places = claimPlaces(judged);
   const shown = shownBy(judged, cells);
-  return thetas.flatMap((theta) => {
-    const seen = suspects.map((suspect) => suspectOf(suspect, { places, shown, theta }));
-    const options = optionsOf(seen, mostBad);
-    const middle = priors[priors.length >> 1] as number;
-    const logOdds = Math.log(middle / (1 - middle));
-    const world = (part: number, chance: number): World => {
-      const { leaks, logClean } = leaksOf(judged, cells, part);
-      return { hypotheses: hypotheses(options, leaks, { mostBad, beam, logOdds }), log: Math.log(chance) + logClean };
-    };
-    const other = unrecorded > 0 ? [world(1, unrecorded)] : [];
-    return backgrounds.flatMap((background) => {
-      const worlds = [world(background, 1 - unrecorded), ...other];
-      return priors.map((prior) => {
-        const { classes, none, worlds: chances } = posterior(options, worlds, prior);
-        return { theta, background, prior, classes, none, unrecorded: other.length > 0 ? (chances[1] as number) : 0 };
-      });
+  const middle = priors[priors.length >> 1] as number;
+  const reach = { mostBad, beam, logOdds: Math.log(middle / (1 - middle)) };
+  const optionsAt = thetas.map((theta) =>
+    optionsOf(
+      suspects.map((suspect) => suspectOf(suspect, { places, shown, theta })),
+      mostBad,
+    ),
+  );
+  const worldsOf = (part: number, chance: number): readonly World[] => {
+    const { leaks, logClean } = leaksOf(judged, cells, part);
+    const log = Math.log(chance / thetas.length) + logClean;
+    return optionsAt.map((options) => ({ hypotheses: hypotheses(options, leaks, reach), log }));
+  };
+  const others = unrecorded > 0 ? worldsOf(1, unrecorded) : [];
+  return backgrounds.flatMap((background) => {
+    const worlds = [...worldsOf(background, 1 - unrecorded), ...others];
+    return priors.map((prior): Weighed => {
+      const { classes, none, worlds: chances } = posterior(optionsAt[0] as readonly Option[], worlds, prior);
+      const atTheta = (i: number): number => (chances[i] as number) + (chances[thetas.length + i] ?? 0);
+      return {
+        background,
+        prior,
+        classes,
+        none,
+        unrecorded: sum(chances.slice(thetas.length)),
+        thetas: Float64Array.from(thetas, (_, i) => atTheta(i)),
+      };
     });
   });
 };
