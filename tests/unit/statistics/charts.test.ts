@@ -2,6 +2,7 @@ import { describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
 import {
   capability,
+  chanceBetween,
   chartConstants,
   cpkLimits,
   cpLimits,
@@ -186,6 +187,12 @@ describe('a coarse gauge', () => {
   const values = Array.from({ length: 2000 }, () => 19.3 + 1.2 * normal(random));
   const mean = values.reduce((a, b) => a + b, 0) / 2000;
   const deviation = Math.sqrt(values.reduce((total, value) => total + (value - mean) ** 2, 0) / 2000);
+
+  it('keeps the chance of an interval in either tail', () => {
+    expect(chanceBetween(20, 30)).toBeCloseTo(normalLower(-20), 95);
+    expect(chanceBetween(20, 30)).toBeGreaterThan(1e-90);
+    expect(chanceBetween(-30, -20)).toBe(chanceBetween(20, 30));
+  });
 
   it('with steps of nearly nothing gives mean and deviation of the values', () => {
     const fit = fitCoarse(cut(values, 0.01));

@@ -17,6 +17,11 @@ describe('the generator', () => {
 });
 
 describe('draws', () => {
+  it('of a whole number leave out the words that would favour the small ones', () => {
+    const words = [2 ** 32 - 1, 5];
+    expect(below(() => words.shift() ?? NaN, 3)).toBe(2);
+  });
+
   const N = 20_000;
   const many = (draw: () => number): number[] => Array.from({ length: N }, draw);
   const mean = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0) / values.length;

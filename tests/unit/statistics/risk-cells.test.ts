@@ -7,7 +7,6 @@ import {
   doseTrend,
   exactLogRank,
   logRank,
-  logSmallestTail,
   riskCells,
   riskTables,
   seeded,
@@ -50,8 +49,6 @@ describe('the log-rank test over risk cells', () => {
           exactLogRank(compared(hulls)).pGreater,
           11,
         );
-        const highest = chances.low + chances.values.length - 1;
-        expect(Math.exp(logSmallestTail(found.exposed, cells))).toBeCloseTo(chanceFrom(chances, highest), 11);
       }),
     );
   });
@@ -76,7 +73,7 @@ describe('the log-rank test over risk cells', () => {
 
 describe('worlds by chance', () => {
   const hulls = Array.from({ length: 60 }, (_, i) => ({
-    age: 1 + (i % 7),
+    age: 1 + (i % 2),
     claimed: i % 5 === 0 ? 1 : 0,
     stratum: i % 2,
     exposed: i % 3 === 0,

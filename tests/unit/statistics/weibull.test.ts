@@ -146,6 +146,15 @@ describe('median ranks', () => {
     expect(() => medianRankLine(points.slice(0, 1))).toThrow(TooLittle);
   });
 
+  it('count a claim before a suspension at the same age', () => {
+    const tied = [
+      { age: 4, event: false },
+      { age: 4, event: true },
+      { age: 9, event: true },
+    ];
+    expect(medianRanks(tied).map(({ rank }) => rank)).toEqual([1, 2.5]);
+  });
+
   it('on a straight line give it back', () => {
     const n = 9;
     const on = { beta: 1.7, eta: 40 };
@@ -175,6 +184,7 @@ describe('the limited-failure fit', () => {
     const [limited, plain] = [fitLimitedFailure(mixed), fitWeibull(mixed)];
     expect(limited.share).toBeCloseTo(0.1, 3);
     expect(Math.abs(limited.beta - 2)).toBeLessThan(0.5);
+    expect(limited.aic).toBe(6 - 2 * limited.logLikelihood);
     expect(limited.aic).toBeLessThan(plain.aic - 10);
     expect(plain.beta).toBeLessThan(1);
   });

@@ -121,9 +121,7 @@ const judgedClass = (row: SuspectRow, { weighedClasses, weighed, settings }: Con
   const own = lotsOf(row.suspect);
   const close = weighedClasses.filter(
     ({ suspect, q }) =>
-      suspect !== row.suspect &&
-      q < settings.lines.suggestiveQ &&
-      overlap(suspect.hulls, row.suspect.hulls) >= settings.nearlySame,
+      q < settings.lines.suggestiveQ && overlap(suspect.hulls, row.suspect.hulls) >= settings.nearlySame,
   );
   const others = close.flatMap(({ suspect }) => lotsOf(suspect)).filter((lot) => !own.includes(lot));
   const standing = { q: row.q, lowerOdds: row.hazardOdds.lower, leastPosterior: posterior?.least ?? null };

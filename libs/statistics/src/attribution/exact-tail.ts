@@ -65,18 +65,3 @@ const claimsOf = (n1: number, d: number, n: number): ArrayLike<number> => {
     return own;
   });
 };
-
-/**
- * The natural logarithm of the smallest chance the test of a class can give, whatever the outcome: Tarone's p*.
- *
- * Reached when in every risk set as many of the claims fall on exposed hulls as can.
- */
-export const logSmallestTail = (exposed: Uint32Array, { events, atRisk }: RiskCells): number => {
-  let log = 0;
-  for (let cell = 0; cell < events.length; cell += 1) {
-    const [n1, d, n] = [exposed[cell] as number, events[cell] as number, atRisk[cell] as number];
-    const [less, more] = n1 < d ? [n1, d] : [d, n1];
-    for (let i = 0; i < less; i += 1) log += Math.log((more - i) / (n - i));
-  }
-  return log;
-};

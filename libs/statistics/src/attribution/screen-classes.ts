@@ -1,6 +1,6 @@
 import { benjaminiHochberg } from '../many/adjust.js';
 import type { SuspectClass } from './classes.js';
-import { logSmallestTail, tailChances } from './exact-tail.js';
+import { tailChances } from './exact-tail.js';
 import type { Judged } from './judged.js';
 import type { RiskCells } from './risk-cells.js';
 import { tally } from './tally.js';
@@ -13,7 +13,10 @@ export interface Screened {
   readonly variance: number;
   /** One-sided: the observed number of claims or more. */
   readonly p: number;
-  /** The smallest p that the test could give. */
+  /**
+   * The smallest p that the test could give, with a claim on as many exposed hulls as can have one (Tarone's p*); for a class
+   * that could have very many, a bound of it that is far below any line.
+   */
   readonly smallestP: number;
 }
 
@@ -37,11 +40,14 @@ export const screenClasses = (
   limit: number,
 ): Screening => {
   const screened = suspects.map((suspect): Screened => {
-    const { exposed, observed, expected, variance } = tally(suspect.hulls, judged, cells);
-    const p = tailChances(exposed, cells, observed)[observed] as number;
-    return { suspect, observed, expected, variance, p, smallestP: Math.exp(logSmallestTail(exposed, cells)) };
+    const { exposed, observed, expected, most, variance } = tally(suspect.hulls, judged, cells);
+    const far = Math.min(most, Math.ceil(expected + 6 * Math.sqrt(expected) + 8));
+    const tails = tailChances(exposed, cells, Math.max(observed, far));
+    const [p, smallestP] = [tails[observed] as number, tails[Math.max(observed, far)] as number];
+    return { suspect, observed, expected, variance, p, smallestP };
   });
-  const can = ({ variance, smallestP }: Screened): boolean => variance > 0 && smallestP <= limit;
+  // A class in every hull at risk, or in none, is certain to have the claims it has: its smallest p is 1.
+  const can = ({ smallestP }: Screened): boolean => smallestP <= limit;
   const testable = screened.filter(can);
   const qs = benjaminiHochberg(testable.map(({ p }) => p));
   return {

@@ -2,7 +2,6 @@ import gammainc from '@stdlib/math-base-special-gammainc';
 import { requireFraction } from '../numbers.js';
 import { logChoose } from '../special/log-factorial.js';
 import { hypergeometric } from '../tables/hypergeometric.js';
-import { rangeOf } from '../tables/table.js';
 import { chanceUpTo, tilt } from '../tables/tilt.js';
 
 /** A single sampling plan: n units looked at, the lot accepted with at most `accept` bad ones. */
@@ -22,8 +21,7 @@ export const acceptedOfProcess = ({ n, accept }: Plan, share: number): number =>
 
 /** The chance to accept one lot of `total` units with `bad` ones (type A): to be used when n is over a tenth of the lot. */
 export const acceptedOfLot = ({ n, accept }: Plan, { total, bad }: { total: number; bad: number }): number => {
-  const margins = { exposed: n, claims: bad, total };
-  return accept < rangeOf(margins)[0] ? 0 : chanceUpTo(tilt(hypergeometric(margins), 0), accept);
+  return chanceUpTo(tilt(hypergeometric({ exposed: n, claims: bad, total }), 0), accept);
 };
 
 /** The chance to accept with `perUnit` faults a unit, of which a unit may have several (Poisson). */
