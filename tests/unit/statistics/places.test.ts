@@ -44,6 +44,12 @@ describe('the scan of the hull map', () => {
     expect(found.filter((p) => p <= 0.5).length).toBeGreaterThanOrEqual(35);
   });
 
+  it('takes no window of more than half of the population: what is nearly everywhere is no cluster', () => {
+    // Cases in all zones but one: the whole but that zone would be the most striking window.
+    const most = zones(0).map((zone, i) => ({ ...zone, cases: i === 47 ? 0 : 5 }));
+    expect(scan(most, { random: seeded(1), simulations: 9 })?.zones.length).toBeLessThanOrEqual(24);
+  });
+
   it('refuses cases where nothing was inspected', () => {
     const uninspected = zones(1).map((zone, i) => (i === 0 ? { ...zone, population: 0 } : zone));
     expect(() => scan(uninspected, { random: seeded(1) })).toThrow(InputInvalid);
