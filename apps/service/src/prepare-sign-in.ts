@@ -15,6 +15,6 @@ export const prepareSignIn = async (app: INestApplication, demo: boolean): Promi
     ];
   if (!demo) return [];
   return [
-    `Demo only: sign in as QUA-01, LAM-01, INS-01, PAT-01, REC-01, LEAD-1, WAR-01, AUD-01 or ${FIRST_BADGE}, all with PIN ${DEMO_PIN}.`,
+    `Demo only: sign in as QUA-01, LAM-01, INS-01, PAT-01, REC-01, LEAD-1, WAR-01, AUD-01, DLR-NLM or ${FIRST_BADGE}, all with PIN ${DEMO_PIN}.`,
   ];
 };

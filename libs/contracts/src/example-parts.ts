@@ -1,7 +1,7 @@
 /** An invented id; each request has one of its own, made by whoever sends it. */
 export const EXAMPLE_ID = '5f0c1f5e-6f0e-4f43-9b1d-2f8f1f0b7a11';
 
-/** What one of those who register things carries: until people sign in, the first administrator at the first desk. */
+/** What one of those who register things carries: here the first administrator at the first desk. */
 export const atTheDesk = (what: object): object => told({ enteredBy: 'ADMIN', device: 'DESK', ...what });
 
 /** What every record carries, and what is told. */

@@ -4,7 +4,8 @@ import { EXAMPLES, type Route, routes } from '@hull-record/contracts';
 import { z } from 'zod';
 
 const ABOUT =
-  'Begin with badge ADMIN and device DESK, until people sign in: register people, a device, materials, a model with its ' +
+  'Sign in by POST /api/sign-in and send its `csrf` back in the header x-hull-record-csrf with whatever is not GET; a program takes a token as `Authorization: Bearer`. ' +
+  'A record names the badge that is signed in and its device: DESK where no device is enrolled. Then register people, a device, materials, a model with its ' +
   'schedule and molds; receive lots; start a hull and record its layers. ' +
   'Every record carries an id made by the client, a new one for each (the examples share one: put in your own): the same request again records nothing and gives the same receipt. ' +
   'Refusals are RFC 9457 problem details with a JSON pointer for each wrong field.';
