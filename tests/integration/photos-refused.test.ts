@@ -118,7 +118,9 @@ describe('a photo that is HTML to whoever looks for it', () => {
     expect(file.toString('latin1').split(SCRIPT)).toHaveLength(3);
     const { status, body } = await add(file, 'photo.html');
     expect(status).toBe(201);
-    const answer = await fetch(`${service.url}/api/photos/${body.id}`, { headers: { accept: 'text/html' } });
+    const answer = await fetch(`${service.url}/api/photos/${body.id}`, {
+      headers: { accept: 'text/html', ...(await service.signedIn()) },
+    });
     expect(answer.headers.get('content-type')).toBe('image/jpeg');
     expect(answer.headers.get('x-content-type-options')).toBe('nosniff');
     expect(answer.headers.get('content-security-policy')).toContain("default-src 'self'");

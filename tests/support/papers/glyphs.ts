@@ -39,9 +39,14 @@ export const fontsIn = (bytes: Buffer): readonly string[] =>
 
 /** All streams of a paper that zlib packed, unpacked, as Latin-1. */
 export const unpackedStreams = (bytes: Buffer): readonly string[] =>
-  Array.from(
-    bytes.toString('latin1').matchAll(/\/FlateDecode[^]*?stream\r?\n([^]*?)\r?\nendstream/g),
-    ([, body = '']) => inflateSync(Buffer.from(body, 'latin1')).toString('latin1'),
+  Array.from(bytes.toString('latin1').matchAll(/ obj\n<<([^]*?)>>\nstream\n/g)).flatMap(
+    ({ 0: head, 1: about = '', index }) => {
+      if (!about.includes('/FlateDecode')) return [];
+      // By its length: packed bytes may end in what looks like the end of a line.
+      const length = Number(/\/Length (\d+)/.exec(about)?.[1]);
+      const from = index + head.length;
+      return [inflateSync(bytes.subarray(from, from + length)).toString('latin1')];
+    },
   );
 
 /** What tags say was written in place of glyphs. */
