@@ -85,7 +85,7 @@ describe('a HIN', () => {
     );
     expect([without.status, JSON.stringify(without.body)]).toEqual([400, expect.stringContaining('/authority')]);
     expect(
-      (await shop.post('/api/hulls/B1/hin-corrections', shop.envelope({ ...fields, enteredBy: 'LAM-1' }))).status,
+      (await shop.post('/api/hulls/B1/hin-corrections', shop.envelope({ ...fields, enteredBy: 'REC-1' }))).status,
     ).toBe(403);
     await shop.act('/api/hulls/B1/hin-corrections', { ...fields, enteredBy: 'QUA-1' });
     expect((await hull('TRZ00011A526')).hin).toBe('TRZ00012A526');

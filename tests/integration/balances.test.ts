@@ -174,7 +174,7 @@ describe('stock', () => {
     expect(await rules('743')).toEqual(['expired-lot']);
     const refused = await shop.post(
       '/api/lots/G-OLD/retests',
-      shop.envelope({ enteredBy: 'LAM-1', expiresOn: '2027-01-01', result: 'x' }),
+      shop.envelope({ enteredBy: 'REC-1', expiresOn: '2027-01-01', result: 'x' }),
     );
     expect(refused.status).toBe(403);
   });

@@ -57,7 +57,7 @@ describe('A label', () => {
     ['part', '86-1-D', ['Part', 'Deck', 'Model TS86']],
     ['hull', '86-1', ['Hull', 'Model TS86', 'TS 86, open, 8.6 m']],
     ['equipment', 'MG-1', ['Equipment', 'Gauge', 'Mil gauge']],
-    ['badge', 'LAM-1', ['Badge', 'Laminator']],
+    ['badge', 'REC-1', ['Badge', 'Receiving']],
   ] as const)('of the %s %s says what it is, in words and in its square code', async (of, code, words) => {
     const [page] = await readLabels(await print([{ of, code }], 'roll-100x50'), LABEL_STOCK['roll-100x50']);
     expect(page?.codes.map(({ text }) => text)).toEqual([labelPath({ of, code })]);

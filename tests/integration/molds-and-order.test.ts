@@ -179,7 +179,7 @@ describe('a part that is moved to another version', () => {
     expect([made.status, JSON.stringify(made.body)]).toEqual([409, expect.stringContaining('layer-made-already')]);
     const unknown = await move({ fromLayer: 'L4' });
     expect([unknown.status, JSON.stringify(unknown.body)]).toEqual([422, expect.stringContaining('/fromLayer')]);
-    expect((await move({ fromLayer: 'L3', enteredBy: 'LAM-1' })).status).toBe(403);
+    expect((await move({ fromLayer: 'L3', enteredBy: 'REC-1' })).status).toBe(403);
     expect((await move({ fromLayer: 'L3' })).status).toBe(201);
     expect((await part('MV-H')).layers.map(({ scheduled }) => scheduled.code)).toEqual(['L1', 'L2', 'L3', 'L4']);
     expect(await part('MV-H')).toMatchObject({

@@ -75,7 +75,7 @@ describe('the acceptance level of flaws', () => {
     expect(await shop.post('/api/flaw-limits', twice)).toMatchObject({
       ...{ status: 400, body: { errors: [{ pointer: '/rows/1/kind' }] } },
     });
-    const laminator = shop.envelope({ enteredBy: 'LAM-1', level: 'II', reason: 'x' });
+    const laminator = shop.envelope({ enteredBy: 'REC-1', level: 'II', reason: 'x' });
     expect((await shop.post('/api/flaw-limits', laminator)).status).toBe(403);
   });
 });
