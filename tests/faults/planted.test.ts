@@ -29,7 +29,8 @@ describe('a planted fault', () => {
       const { status, output } = run(test, fault);
       expect(status).toBe(1);
       expect(output).not.toContain('Planted fault:');
-      expect(output).toContain('expect(received)');
+      // By what it expected, or by a week of the shop that came to grief.
+      expect(output).toMatch(/expect\(received\)|SEED=-?\d+ WEEK=/);
     },
     120_000,
   );

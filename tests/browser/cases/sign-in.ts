@@ -36,7 +36,7 @@ describe('who comes to the app without having signed in', () => {
     await first.getByText('guessed at once').first().waitFor();
     await first.getByLabel('New PIN or passphrase').fill(PIN);
     await first.getByRole('button', { name: 'Choose it and sign in' }).click();
-    await page.getByRole('heading', { name: '86-1' }).waitFor();
+    await page.getByRole('heading', { name: 'Hull 86-1', level: 1 }).waitFor();
     expect(await page.getByText('WAR-9').isVisible()).toBe(true);
   });
 
