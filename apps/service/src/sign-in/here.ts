@@ -3,6 +3,7 @@ import { DataSource } from 'typeorm';
 import type { Call } from '../platform/access/call.js';
 import { ReadCaller } from '../platform/access/read-caller.js';
 import { AccessSettings } from '../platform/access/settings.js';
+import { isLoopbackAddress } from '../platform/config/loopback.js';
 import { standing } from '../platform/facts/standing.js';
 import { FIRST_DEVICE } from '../platform/people/first.js';
 
@@ -35,7 +36,7 @@ export class FindHere {
     }
     const address = http.request.ip ?? 'unknown';
     const desk = await this.desk();
-    const local = this.settings.localIsHere && isLoopback(address);
+    const local = this.settings.localIsHere && isLoopbackAddress(address);
     return { ...desk, enrolled: false, place: `address ${address}`, pinServes: local };
   }
 
@@ -49,5 +50,3 @@ export class FindHere {
     return desk;
   }
 }
-
-const isLoopback = (address: string): boolean => /^(::1|(::ffff:)?127\.\d+\.\d+\.\d+)$/.test(address);

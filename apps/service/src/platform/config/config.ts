@@ -1,7 +1,8 @@
 import { resolve } from 'node:path';
 import { z } from 'zod';
 import { ConfigWrong } from './config-wrong.js';
-import { type Reach, ReachEnvironment, readReach } from './reach.js';
+import { type Reach, readReach } from './reach.js';
+import { ReachEnvironment } from './reach-environment.js';
 
 const isTimeZone = (zone: string): boolean => {
   try {

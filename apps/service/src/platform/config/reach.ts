@@ -1,48 +1,32 @@
-import { readFileSync } from 'node:fs';
-import { z } from 'zod';
 import type { OpenIdSettings } from '../access/settings.js';
 import { ConfigWrong } from './config-wrong.js';
-
-/** Names under which this machine alone is reached. */
-export const LOOPBACK = ['127.0.0.1', '::1', 'localhost'] as const;
+import { isLoopbackName } from './loopback.js';
+import type { ReachSet } from './reach-environment.js';
+import { readOpenId } from './read-open-id.js';
+import { readTls, type Tls } from './read-tls.js';
+import { readTrustedProxy } from './read-trusted-proxy.js';
 
 /** How the service is reached: on which address, with which certificate, behind which proxy, under which name. */
 export interface Reach {
   readonly host: string;
-  readonly tls: { readonly cert: Buffer; readonly key: Buffer } | null;
+  readonly tls: Tls | null;
   /** Addresses of proxies whose word about the caller's address and protocol is taken. */
   readonly trustedProxy: readonly string[];
-  /** Where browsers reach it, when not at its own address. */
+  /** Where browsers reach it, when not at its own address: an origin, such as https://hulls.example.org. */
   readonly publicUrl: string | null;
   readonly openId: OpenIdSettings | null;
 }
-
-export const ReachEnvironment = z.object({
-  HOST: z.string().default('127.0.0.1'),
-  TLS_CERT: z.string().optional(),
-  TLS_KEY: z.string().optional(),
-  TRUSTED_PROXY: z.string().optional(),
-  PUBLIC_URL: z.url({ protocol: /^https$/ }).optional(),
-  OPENID_ISSUER: z.url({ protocol: /^https?$/ }).optional(),
-  OPENID_CLIENT_ID: z.string().optional(),
-  OPENID_CLIENT_SECRET: z.string().optional(),
-  OPENID_NAME: z.string().trim().min(1).max(40).default('the office'),
-});
-type Set = z.output<typeof ReachEnvironment>;
 
 /**
  * Reads how the service is reached.
  *
  * @throws ConfigWrong when it would listen beyond this machine without TLS, or with the demo's PINs
  */
-export const readReach = (set: Set, demo: boolean): Reach => {
+export const readReach = (set: ReachSet, demo: boolean): Reach => {
   const tls = readTls(set.TLS_CERT, set.TLS_KEY);
-  const trustedProxy = (set.TRUSTED_PROXY ?? '')
-    .split(',')
-    .map((each) => each.trim())
-    .filter(Boolean);
-  const publicUrl = set.PUBLIC_URL === undefined ? null : new URL(set.PUBLIC_URL).origin;
-  const beyond = !(LOOPBACK as readonly string[]).includes(set.HOST);
+  const trustedProxy = readTrustedProxy(set.TRUSTED_PROXY);
+  const publicUrl = set.PUBLIC_URL === undefined ? null : readPublicUrl(set.PUBLIC_URL);
+  const beyond = !isLoopbackName(set.HOST);
   if (beyond) assertSafe({ host: set.HOST, encrypted: tls !== null || trustedProxy.length > 0, publicUrl, demo });
   if (trustedProxy.length > 0 && publicUrl === null)
     throw new ConfigWrong(
@@ -53,6 +37,15 @@ export const readReach = (set: Set, demo: boolean): Reach => {
       'TLS_CERT or TRUSTED_PROXY: is missing. PUBLIC_URL is for a service with a certificate, or behind a proxy that has one.',
     );
   return { host: set.HOST, tls, trustedProxy, publicUrl, openId: readOpenId(set, publicUrl) };
+};
+
+const readPublicUrl = (given: string): string => {
+  const { origin, pathname } = new URL(given);
+  if (pathname !== '/')
+    throw new ConfigWrong(
+      `PUBLIC_URL: ${given} names a folder. The service has a host of its own: set ${origin}, or another name.`,
+    );
+  return origin;
 };
 
 interface Beyond {
@@ -73,33 +66,4 @@ const assertSafe = ({ host, encrypted, publicUrl, demo }: Beyond): void => {
       `${beyond} Set PUBLIC_URL to the https address under which browsers reach it; other names are refused.`,
     );
   if (demo) throw new ConfigWrong(`${beyond} Set DEMO to off: everybody knows the PINs of the demo.`);
-};
-
-const readTls = (cert: string | undefined, key: string | undefined): Reach['tls'] => {
-  if (!cert && !key) return null;
-  if (!cert || !key)
-    throw new ConfigWrong(
-      `${cert ? 'TLS_KEY' : 'TLS_CERT'}: is missing. TLS_CERT and TLS_KEY name two files in PEM form.`,
-    );
-  return { cert: readPem('TLS_CERT', cert), key: readPem('TLS_KEY', key) };
-};
-
-const readPem = (name: string, file: string): Buffer => {
-  try {
-    return readFileSync(file);
-  } catch {
-    throw new ConfigWrong(`${name}: ${file} cannot be read. Name a file in PEM form that the service may read.`);
-  }
-};
-
-const readOpenId = (set: Set, publicUrl: string | null): OpenIdSettings | null => {
-  const { OPENID_ISSUER: issuer, OPENID_CLIENT_ID: clientId, OPENID_CLIENT_SECRET: clientSecret } = set;
-  if (!issuer && !clientId && !clientSecret) return null;
-  if (!issuer || !clientId || !clientSecret) {
-    const missing = !issuer ? 'OPENID_ISSUER' : !clientId ? 'OPENID_CLIENT_ID' : 'OPENID_CLIENT_SECRET';
-    throw new ConfigWrong(
-      `${missing}: is missing. The sign-in of the office needs OPENID_ISSUER, OPENID_CLIENT_ID and OPENID_CLIENT_SECRET.`,
-    );
-  }
-  return { name: set.OPENID_NAME, issuer, clientId, clientSecret, publicUrl };
 };

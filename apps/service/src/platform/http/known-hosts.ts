@@ -1,11 +1,11 @@
 import type { NextFunction, Request, RequestHandler, Response } from 'express';
-import { LOOPBACK } from '../config/reach.js';
+import { isLoopbackHost } from '../config/loopback.js';
 import type { AccessSettings } from '../access/settings.js';
 
 const isLocal = (host: string): boolean => {
   try {
     const { hostname } = new URL(`http://${host}`);
-    return (LOOPBACK as readonly string[]).includes(hostname.replace(/^\[|\]$/g, ''));
+    return isLoopbackHost(hostname);
   } catch {
     return false;
   }
