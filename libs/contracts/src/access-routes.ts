@@ -40,6 +40,38 @@ export const accessRoutes = {
     body: signIn.ChangeSecret,
     response: signIn.Done,
   }),
+  startOpenId: get({
+    path: '/api/open-id/start',
+    tag: 'sign-in',
+    summary: 'Sign in by the office: sends the browser to its provider (OpenID Connect).',
+    redirects: true,
+  }),
+  finishOpenId: get({
+    path: '/api/open-id/return',
+    tag: 'sign-in',
+    summary: 'Where the provider sends the browser back to: it is signed in when its account is linked to a badge.',
+    produces: 'text/html; charset=utf-8',
+  }),
+  listOpenIdLinks: get({
+    path: '/api/people/:badge/open-id-links',
+    tag: 'people',
+    summary: 'The accounts of the office that sign in a person.',
+    response: z.array(signIn.OpenIdLinkView),
+  }),
+  linkOpenId: post({
+    path: '/api/people/:badge/open-id-links',
+    tag: 'people',
+    summary: 'Link an account of the office to a person, who signs in by it from then on.',
+    body: signIn.LinkOpenId,
+    response: signIn.Done,
+  }),
+  unlinkOpenId: post({
+    path: '/api/people/:badge/open-id-link-ends',
+    tag: 'people',
+    summary: 'End the link of an account of the office to a person, and every session of the person.',
+    body: signIn.LinkOpenId,
+    response: signIn.Done,
+  }),
   giveFirstCode: post({
     path: '/api/people/:badge/first-codes',
     tag: 'people',

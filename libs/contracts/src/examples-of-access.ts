@@ -5,6 +5,8 @@ export const EXAMPLES_OF_ACCESS = {
   signIn: { badge: 'LAM-07', secret: '402817' },
   useFirstCode: { badge: 'LAM-07', code: 'K7QM-2XWD-9TFR', secret: '402817' },
   changeSecret: { present: '402817', secret: '918264' },
+  linkOpenId: { subject: '7c1f0a52-5f0e-4c2b-9f0b-3f6a7f0d9e11' },
+  unlinkOpenId: { subject: '7c1f0a52-5f0e-4c2b-9f0b-3f6a7f0d9e11' },
   enrolDevice: { code: 'P3HN-8VZC-4KJW' },
   createToken: { badge: 'QUA-01', device: 'DESK', name: 'monthly figures', scopes: ['read', 'papers'], days: 90 },
   grantRole: atTheDesk({ role: 'patcher' }),

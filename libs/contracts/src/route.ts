@@ -12,6 +12,8 @@ export interface Route {
   readonly response?: z.ZodType;
   /** Media type when the answer is not JSON. */
   readonly produces?: string;
+  /** Whether the answer sends the browser elsewhere (302). */
+  readonly redirects?: true;
 }
 
 /** A route that asks. */

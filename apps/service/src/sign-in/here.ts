@@ -27,9 +27,10 @@ export class FindHere {
     private readonly settings: AccessSettings,
   ) {}
 
-  async of({ http }: Call): Promise<Here> {
+  /** @param known digest of the credential of its device, when the browser did not send that along; null of none */
+  async of({ http }: Call, known?: Buffer | null): Promise<Here> {
     if (!http) throw new Error('Somebody signs in by a call over HTTP.');
-    const enrolled = await this.callers.device(http.request);
+    const enrolled = await (known ? this.callers.deviceBy(known) : this.callers.device(http.request));
     if (enrolled && !enrolled.revoked) {
       const { deviceId, device } = enrolled;
       return { deviceId, device, enrolled: true, place: `device ${deviceId}`, pinServes: true };

@@ -15,6 +15,8 @@ export interface Arriving {
   readonly deviceId: string;
   /** Whether the device is enrolled: then who had it before has it no longer. */
   readonly enrolled: boolean;
+  /** Digest of the session that this browser had, when its cookie did not come along. */
+  readonly sessionBefore?: Buffer | null;
 }
 
 /** Begins and ends sessions. The secret of each is new: nothing that a browser brought along is ever made a session. */
@@ -28,9 +30,10 @@ export class Sessions {
   /** Begins a session, ends the one that this browser had, and gives its secret to the browser as a cookie. */
   async begin({ http }: Call, arriving: Arriving): Promise<string> {
     if (!http) throw new Error('A session begins in a call over HTTP.');
-    const before = this.cookies.read(http.request, 'session');
+    const brought = this.cookies.read(http.request, 'session');
+    const before = brought ? digestOfSecret(brought) : arriving.sessionBefore;
     const secret = await this.db.transaction(async (tx) => {
-      if (before) await endByDigest(tx, digestOfSecret(before));
+      if (before) await endByDigest(tx, before);
       return beginSession(tx, arriving);
     });
     this.cookies.set(http.response, 'session', secret);

@@ -4,7 +4,7 @@ import { DataSource } from 'typeorm';
 import { WrongSecret } from '../platform/access/access-refusals.js';
 import { callNow } from '../platform/access/call.js';
 import { AccessSettings } from '../platform/access/settings.js';
-import { findByBadge, verifierFor } from './find-person.js';
+import { verifierFor } from './find-person.js';
 import { FindHere } from './here.js';
 import { kindOf } from './secret-rules.js';
 import { Sessions } from './sessions.js';
@@ -41,14 +41,5 @@ export class SignIn {
   async out(): Promise<SessionView> {
     await this.sessions.end(callNow());
     return this.view.after(null);
-  }
-
-  /** A session for somebody whom another sign-in has proved. */
-  async asProved(badge: string): Promise<void> {
-    const call = callNow();
-    const found = await findByBadge(this.db.manager, badge);
-    if (!found) throw new WrongSecret();
-    const { deviceId, enrolled } = await this.here.of(call);
-    await this.sessions.begin(call, { personId: found.personId, deviceId, enrolled });
   }
 }

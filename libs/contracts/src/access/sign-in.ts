@@ -92,4 +92,15 @@ export const TokenView = z
   .meta({ id: 'TokenView' });
 export type TokenView = z.output<typeof TokenView>;
 
+/** An account of the office, by what its provider calls it: a subject never changes and is nobody else's, unlike an e-mail. */
+export const LinkOpenId = z
+  .strictObject({
+    subject: z.string().trim().min(1).max(255).describe('`sub` of the account, as a refused sign-in shows it'),
+  })
+  .meta({ id: 'LinkOpenId' });
+export type LinkOpenId = z.output<typeof LinkOpenId>;
+
+export const OpenIdLinkView = z.object({ issuer: z.string(), subject: z.string() }).meta({ id: 'OpenIdLinkView' });
+export type OpenIdLinkView = z.output<typeof OpenIdLinkView>;
+
 export const Done = z.object({ done: z.literal(true) }).meta({ id: 'Done' });

@@ -28,10 +28,11 @@ const OWNERS = all('warranty', 'administrator');
 export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
   // signing in
   ...{ readSession: 'anyone', signIn: 'anyone', useFirstCode: 'anyone', enrolDevice: 'anyone' },
-  ...{ live: 'anyone', ready: 'anyone' },
+  ...{ live: 'anyone', ready: 'anyone', startOpenId: 'anyone', finishOpenId: 'anyone' },
   ...{ signOut: 'signed in', changeSecret: 'signed in', listUnproved: STAFF, confirmEntry: SEES_FAULTS },
   // people, devices, programs
   ...{ registerPerson: DESK, giveFirstCode: DESK, endSessions: DESK, grantRole: DESK, endRole: DESK },
+  ...{ listOpenIdLinks: DESK, linkOpenId: DESK, unlinkOpenId: DESK },
   ...{ registerDevice: DESK, giveEnrolmentCode: DESK, revokeDevice: DESK },
   ...{ createToken: DESK, listTokens: DESK, revokeToken: DESK },
   ...{ listPeople: STAFF, listDevices: STAFF, listKeptEntries: QUALITY, decideOnEntry: QUALITY },

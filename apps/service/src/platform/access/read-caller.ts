@@ -64,8 +64,12 @@ export class ReadCaller {
 
   async device(request: Request): Promise<DeviceHere | null> {
     const secret = this.cookies.read(request, 'device');
-    if (!secret) return null;
-    const [row] = await this.db.query<Omit<DeviceHere, 'via'>[]>(DEVICE, [digestOfSecret(secret)]);
+    return secret ? this.deviceBy(digestOfSecret(secret)) : null;
+  }
+
+  /** A device by the digest of its credential, where its cookie does not come along. */
+  async deviceBy(digest: Buffer): Promise<DeviceHere | null> {
+    const [row] = await this.db.query<Omit<DeviceHere, 'via'>[]>(DEVICE, [digest]);
     return row ? { via: 'device', ...row } : null;
   }
 

@@ -86,6 +86,34 @@ export class OpenIdLinkEntity {
   personId!: string;
 }
 
+/** A sign-in by the office that was begun, under the digest of what the browser has as cookie; it is spent once. */
+@Entity({ schema: 'work', name: 'open_id_try' })
+export class OpenIdTryEntity {
+  @PrimaryColumn('bytea')
+  digest!: Buffer;
+
+  @Column('text')
+  state!: string;
+
+  @Column('text')
+  nonce!: string;
+
+  @Column('text')
+  verifier!: string;
+
+  @Column('bytea', { name: 'device_digest', nullable: true })
+  deviceDigest!: Buffer | null;
+
+  @Column('bytea', { name: 'session_digest', nullable: true })
+  sessionDigest!: Buffer | null;
+
+  @Column('timestamptz', { name: 'begun_at' })
+  begunAt!: Date;
+
+  @Column('timestamptz')
+  until!: Date;
+}
+
 /** A token of a program, in the name of a person. */
 @Entity({ schema: 'work', name: 'api_token' })
 export class ApiTokenEntity {

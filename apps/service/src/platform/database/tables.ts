@@ -64,6 +64,7 @@ import {
   CredentialEntity,
   FirstCodeEntity,
   OpenIdLinkEntity,
+  OpenIdTryEntity,
   SessionEntity,
   SignInFailureEntity,
 } from '../access/work.entities.js';
@@ -80,6 +81,7 @@ export const TABLES = [
   ...[PersonEntity, PersonRoleEntity, PersonDetailEntity, DeviceEntity, EquipmentEntity, DealerEntity],
   ...[RoleEndEntity, DeviceRevokedEntity, UnprovedEntryEntity, EntryConfirmationEntity, EntryDecisionEntity],
   ...[CredentialEntity, FirstCodeEntity, SessionEntity, SignInFailureEntity, OpenIdLinkEntity, ApiTokenEntity],
+  OpenIdTryEntity,
   ...[EnrolmentCodeEntity, DeviceCredentialEntity, KeptEntryEntity],
   ...[MaterialEntity, TankEntity, LotEntity, LotInputEntity, LotStateEntity, LotCandidateEntity],
   ...[EquipmentCheckEntity, GunSettingEntity, HookUpEntity, TankEmptiedEntity],

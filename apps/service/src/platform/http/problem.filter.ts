@@ -24,14 +24,20 @@ export class ProblemFilter implements ExceptionFilter {
   private readonly log = new Logger('problem');
 
   catch(error: unknown, host: ArgumentsHost): void {
-    const problem = toProblem(error);
-    if (problem.status >= 500) this.log.error(error instanceof Error ? (error.stack ?? error.message) : String(error));
+    const problem = this.told(error);
     const response = host.switchToHttp().getResponse<Response>();
     if (response.headersSent) {
       response.destroy(error instanceof Error ? error : undefined);
       return;
     }
     response.status(problem.status).type('application/problem+json').send(JSON.stringify(problem));
+  }
+
+  /** An error as problem details; one of the service itself is logged. */
+  protected told(error: unknown): Problem {
+    const problem = toProblem(error);
+    if (problem.status >= 500) this.log.error(error instanceof Error ? (error.stack ?? error.message) : String(error));
+    return problem;
   }
 }
 

@@ -1,4 +1,4 @@
-import { applyDecorators, Get, Header, HttpCode, Post } from '@nestjs/common';
+import { applyDecorators, Get, Header, HttpCode, Post, Redirect } from '@nestjs/common';
 import { ApiBody, ApiConsumes, ApiOperation, ApiParam, ApiResponse, ApiTags } from '@nestjs/swagger';
 import { nameHandler } from '../access/route-name.js';
 import { Problem, type Route as RouteOfTable } from '@hull-record/contracts';
@@ -16,6 +16,7 @@ export const Route = (route: RouteOfTable): MethodDecorator => {
       nameHandler(value as object, route)) as MethodDecorator,
     verb,
     HttpCode(isRecord ? 201 : 200),
+    ...(route.redirects ? [Redirect()] : []),
     ApiTags(route.tag),
     ApiOperation({ summary: route.summary, operationId: operationOf(route) }),
     ...[...route.path.matchAll(/:(\w+)/g)].map(([, name]) =>
@@ -34,15 +35,23 @@ const operationOf = (route: RouteOfTable): string =>
   `${route.method.toLowerCase()}${route.path.replace(/[^\w]+(\w)/g, (_, letter: string) => letter.toUpperCase())}`;
 
 const answers = (route: RouteOfTable, isRecord: boolean): MethodDecorator[] => {
+  const done = {
+    status: route.redirects ? 302 : isRecord ? 201 : 200,
+    description: isRecord ? 'recorded' : 'answered',
+  };
   const content = route.produces
-    ? { content: { [route.produces]: { schema: { type: 'string' as const, format: 'binary' } } } }
+    ? { content: { [route.produces.replace(/;.*$/, '')]: { schema: schemaOf(route.produces) } } }
     : { ...(route.response ? { standardSchema: route.response as never } : {}) };
   return [
-    ApiResponse({ status: isRecord ? 201 : 200, description: isRecord ? 'recorded' : 'answered', ...content }),
+    ApiResponse({ ...done, ...content }),
     ...(isRecord ? [ApiResponse({ status: 200, description: 'recorded before; the same receipt', ...content })] : []),
     ApiResponse({ status: '4XX', description: 'refused', standardSchema: Problem as never }),
   ];
 };
+
+/** Text is text; what else is not JSON comes as a file. */
+const schemaOf = (media: string): { type: 'string'; format?: 'binary' } =>
+  media.startsWith('text/') ? { type: 'string' } : { type: 'string', format: 'binary' };
 
 /** Says in the OpenAPI document that a route takes a form with a JSON field and a file. */
 export const TakesPhoto = (): MethodDecorator =>

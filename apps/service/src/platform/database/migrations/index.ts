@@ -19,6 +19,7 @@ import { ReadingsOfWholes0018 } from './0018-readings-of-wholes.js';
 import { Markets0019 } from './0019-markets.js';
 import { TradeRules0020 } from './0020-trade-rules.js';
 import { Access0021 } from './0021-access.js';
+import { OpenId0022 } from './0022-open-id.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -43,4 +44,5 @@ export const MIGRATIONS = [
   Markets0019,
   TradeRules0020,
   Access0021,
+  OpenId0022,
 ] as const;
