@@ -36,6 +36,11 @@ export const SignInPage = () => {
         onDone={(view) => arrive(view, startOf(view, from))}
       />
       <p className="note soft">{t('signIn.secretHint')}</p>
+      {data?.openId ? (
+        <p>
+          <a href="/api/open-id/start">{t('signIn.office', { name: data.openId })}</a>
+        </p>
+      ) : null}
       <Fold summary={t('signIn.firstTime')}>
         <FirstTime from={from} />
       </Fold>

@@ -6,6 +6,7 @@ export const signInEn = {
   'signIn.badge': 'Badge',
   'signIn.secret': 'PIN or passphrase',
   'signIn.secretHint': 'A PIN serves at an enrolled device and at the machine itself; elsewhere a passphrase does.',
+  'signIn.office': 'Sign in by {name}',
   'signIn.firstTime': 'First time, or PIN lost',
   'signIn.chooseOwn': 'Choose your own',
   'signIn.codeHow':

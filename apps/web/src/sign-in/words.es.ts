@@ -8,6 +8,7 @@ export const signInEs = {
   'signIn.badge': 'Credencial',
   'signIn.secret': 'PIN o frase de acceso',
   'signIn.secretHint': 'El PIN sirve en un equipo inscrito y en la máquina misma; en otros sitios, la frase de acceso.',
+  'signIn.office': 'Entrar por {name}',
   'signIn.firstTime': 'Primera vez, o PIN perdido',
   'signIn.chooseOwn': 'Elija el suyo',
   'signIn.codeHow':
