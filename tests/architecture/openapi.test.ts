@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { readFileSync } from 'node:fs';
 import { EXAMPLES, type Route, routes } from '@hull-record/contracts';
 import { decodeHin } from '@hull-record/trade';
+import { routesOf } from '../support/access/routes-of.js';
 import { startService, type RunningService } from '../support/service.js';
 
 interface Operation {
@@ -15,10 +16,6 @@ type Document = {
   readonly components: { readonly schemas: Readonly<Record<string, unknown>> };
 };
 
-interface Layer {
-  readonly route?: { readonly path: string; readonly methods: Readonly<Record<string, boolean>> };
-}
-
 const table = Object.entries(routes) as unknown as readonly [keyof typeof routes, Route][];
 const COMMITTED = 'apps/service/openapi.json';
 
@@ -30,20 +27,11 @@ beforeAll(async () => {
 });
 afterAll(() => service.close());
 
-/** Method and path of every route that the running service answers, without the page that shows the document. */
-const answered = (): string[] => {
-  const [express] = service.server.listeners('request') as unknown as [{ router: { stack: readonly Layer[] } }];
-  return express.router.stack
-    .flatMap(({ route }) =>
-      route ? Object.keys(route.methods).map((method) => `${method.toUpperCase()} ${route.path}`) : [],
-    )
-    .filter((line) => !/^GET \/api\/(docs|openapi\.json)/.test(line));
-};
-
 describe('the routes', () => {
   it('of the running service are those of the contracts, each once, and no others', () => {
     const promised = table.map(([, { method, path }]) => `${method} ${path}`);
-    expect(answered().sort()).toEqual(promised.sort());
+    const answered = routesOf(service.server).map(({ method, path }) => `${method} ${path}`);
+    expect(answered.sort()).toEqual(promised.sort());
   });
 
   it('of the document are those of the contracts, with every parameter of their paths', () => {
