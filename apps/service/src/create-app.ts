@@ -6,6 +6,7 @@ import { OpenPlant } from './people/open-plant.js';
 import type { Config, Reach } from './platform/config/config.js';
 import { beginCall } from './platform/access/begin-call.js';
 import { AccessSettings } from './platform/access/settings.js';
+import { encryptedOnly } from './platform/http/encrypted-only.js';
 import { knownHostsOnly } from './platform/http/known-hosts.js';
 import { serveApiPage } from './platform/http/openapi.js';
 import { securityHeaders } from './platform/http/security-headers.js';
@@ -34,7 +35,7 @@ export const createApp = async (asked: ToCreate): Promise<NestExpressApplication
   app.disable('x-powered-by');
   app.set('query parser', 'simple');
   if (trustedProxy.length > 0) app.set('trust proxy', [...trustedProxy]);
-  app.use(securityHeaders(access), knownHostsOnly(access), beginCall);
+  app.use(securityHeaders(access), encryptedOnly(access), knownHostsOnly(access), beginCall);
   app.useBodyParser('json', { limit: '2mb' });
   serveApiPage(app);
   if (webDir !== undefined) serveWeb(app, webDir, plant.timeZone);

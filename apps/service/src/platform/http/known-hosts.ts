@@ -1,6 +1,7 @@
 import type { NextFunction, Request, RequestHandler, Response } from 'express';
 import { isLoopbackHost } from '../config/loopback.js';
 import type { AccessSettings } from '../access/settings.js';
+import { refuseEarly } from './refuse-early.js';
 
 const isLocal = (host: string): boolean => {
   try {
@@ -19,13 +20,6 @@ const hostOf = (origin: string): string | null => {
   }
 };
 
-const refuse = (response: Response, code: string, detail: string): void => {
-  response
-    .status(403)
-    .type('application/problem+json')
-    .send(JSON.stringify({ type: `/problems/${code}`, title: code.replaceAll('-', ' '), status: 403, detail }));
-};
-
 /**
  * Answers this machine, and the hosts under which the service is known, alone: a name that only points here (DNS
  * rebinding) and a page of another origin are refused.
@@ -37,10 +31,10 @@ export const knownHostsOnly =
     const { origin } = request.headers;
     if (!isLocal(host) && !hosts.includes(host)) {
       const known = hosts.length > 0 ? `https://${hosts.join(', https://')}` : 'http://127.0.0.1 or http://localhost';
-      return refuse(response, 'host-not-known', `Use ${known}.`);
+      return refuseEarly(response, 'host-not-known', `Use ${known}.`);
     }
     if (origin !== undefined && hostOf(origin) !== host) {
-      return refuse(response, 'origin-not-known', 'Requests from pages of another origin are refused.');
+      return refuseEarly(response, 'origin-not-known', 'Requests from pages of another origin are refused.');
     }
     next();
   };
