@@ -23,6 +23,9 @@ const Environment = ReachEnvironment.extend({
   PLANT_TIME_ZONE: z.string().refine(isTimeZone, 'is not a time zone, such as America/New_York').default('UTC'),
 });
 
+/** Every variable that is read. */
+export const SETTINGS: readonly string[] = Object.keys(Environment.shape);
+
 export type { Reach } from './reach.js';
 
 /** What the environment sets, read once at start. */
