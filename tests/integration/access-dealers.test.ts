@@ -106,7 +106,9 @@ describe('every route that has an id in its path', () => {
 
 describe('what a dealer lists', () => {
   const numbers = async (client: Client, query = ''): Promise<unknown> =>
-    ((await client.get(`/api/own-hulls${query}`)).body['items'] as { number: string }[]).map(({ number }) => number);
+    ((await client.get(`/api/own-hulls${query}`)).body['items'] as unknown as { number: string }[]).map(
+      ({ number }) => number,
+    );
 
   it('are the own hulls, and no others; one that went on is with its new dealer', async () => {
     expect(await numbers(ours)).toEqual(['OURS-1']);

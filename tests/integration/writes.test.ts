@@ -122,7 +122,7 @@ describe('the journal', () => {
         expect([table, id, await digestInDatabase(service, table, id)]).toEqual([table, id, sha256]);
       }
     }
-  });
+  }, 120_000);
 
   it('knows an id in capitals as the same id, since an id is a number and not a text', async () => {
     const id = randomUUID();
