@@ -184,7 +184,7 @@ describe('the Dockerfile', () => {
   it('brings the compiled program of every workspace, and the page', () => {
     for (const path of workspaces)
       expect(last).toContain(`COPY --from=compiled /srv/hull-record/${path}/dist ${path}/dist`);
-    expect(last).toContain('COPY apps/web/static apps/web/static');
+    expect(stages.find((stage) => stage.includes('AS compiled'))).toContain('node apps/web/build.mjs');
     expect(last).toMatch(/^CMD \["node", "apps\/service\/dist\/main\.js"\]$/m);
     expect(existsSync('apps/service/src/main.ts')).toBe(true);
   });
