@@ -7,7 +7,7 @@ import { Table, type Column } from '../ui/table.js';
 import { Day } from '../words/moments.js';
 import { Said, Text } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
-import { HullMap } from './hull-map.js';
+import { HullMap } from '../skin/hull-map.js';
 
 interface DefectsProps {
   readonly part: PartView;
