@@ -36,7 +36,7 @@ export class Correct {
     const { corrects, reason, set } = request;
     const decide = async (fact: Fact): Promise<Corrected> => {
       const { table, root, enteredBy } = await findFact(fact.tx, corrects);
-      if (enteredBy !== fact.author.personId) await assertAct(fact, 'correct what another entered');
+      if (enteredBy !== fact.author.personId) assertAct(fact, 'correct what another entered');
       assertKind(table, set?.kind);
       const replacement = set === undefined ? null : childId(fact.id, 'replacement');
       if (set === undefined) await assertWithdrawable(fact.tx, table, root);

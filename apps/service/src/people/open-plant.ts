@@ -30,6 +30,7 @@ export class OpenPlant {
       personId: id,
       deviceId: childId(id, '2'),
       badge: FIRST_BADGE,
+      roles: ['administrator' as const],
       identity: 'stated' as const,
     };
     try {

@@ -1,7 +1,8 @@
-import type { Envelope } from '@hull-record/contracts';
+import type { Envelope, Role } from '@hull-record/contracts';
 import type { EntityManager } from 'typeorm';
 import { EnteredByAnother, EnteredElsewhere, SignInNeeded } from '../access/access-refusals.js';
 import { callNow, type KnownPerson } from '../access/call.js';
+import { rolesAt } from '../access/roles.sql.js';
 import { UnknownBadge, UnknownDevice } from '../refusals.js';
 import type { Author } from './fact.js';
 import { standing } from './standing.js';
@@ -28,18 +29,19 @@ export const findAuthor = async (tx: EntityManager, by: By): Promise<Author> => 
 const signedIn = (caller: KnownPerson, { enteredBy, device }: By): Author => {
   if (enteredBy.toLowerCase() !== caller.badge.toLowerCase()) throw new EnteredByAnother(enteredBy, caller.badge);
   if (device !== caller.device) throw new EnteredElsewhere(device, caller.device);
-  const { plantId, personId, deviceId, badge } = caller;
-  return { plantId, personId, deviceId, badge, identity: 'proved' };
+  const { plantId, personId, deviceId, badge, roles } = caller;
+  return { plantId, personId, deviceId, badge, roles, identity: 'proved' };
 };
 
 const stated = async (tx: EntityManager, badge: string, device: string): Promise<Author> => {
   const [personId] = await findPeople(tx, [badge], () => '/enteredBy');
-  const [found] = await tx.query<{ id: string; plant_id: string }[]>(
-    `select d.root as id, d.plant_id from fact.device d where d.code = $1 and ${standing('d')}`,
-    [device],
+  const [found] = await tx.query<{ id: string; plant_id: string; roles: Role[] }[]>(
+    `select d.root as id, d.plant_id, ${rolesAt('$2::uuid', 'now()')} as roles from fact.device d where d.code = $1 and ${standing('d')}`,
+    [device, personId],
   );
   if (!found) throw new UnknownDevice(device);
-  return { plantId: found.plant_id, personId: personId as string, deviceId: found.id, badge, identity: 'stated' };
+  const { id: deviceId, plant_id: plantId, roles } = found;
+  return { plantId, personId: personId as string, deviceId, badge, roles, identity: 'stated' };
 };
 
 /**

@@ -1,3 +1,4 @@
+import type { Role } from '@hull-record/contracts';
 import type { EntityManager, EntityMetadata, EntityTarget } from 'typeorm';
 import { childId } from '../ids.js';
 import { asHeld } from './as-held.js';
@@ -11,6 +12,8 @@ export interface Author {
   readonly personId: string;
   readonly deviceId: string;
   readonly badge: string;
+  /** What this person was allowed when it was entered: now, for who is signed in. */
+  readonly roles: readonly Role[];
   /** `proved` by a session, a token, or taking the device over with a PIN; else as stated. */
   readonly identity: 'stated' | 'proved';
   /** Nobody proved to be this person on the device that sent it: it has to be confirmed. */

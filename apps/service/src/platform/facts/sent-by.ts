@@ -43,7 +43,7 @@ export const sentBy = async (
   if (!found) throw new UnknownBadge(by.enteredBy, '/enteredBy');
   if (route === null || !may(found.roles, route)) throw new NotAllowedThen(found.badge, rolesFor(route));
   const { plantId, deviceId } = caller;
-  const author = { plantId, deviceId, personId: found.id, badge: found.badge };
+  const author = { plantId, deviceId, personId: found.id, badge: found.badge, roles: found.roles };
   return found.had_taken_over ? { ...author, identity: 'proved' } : { ...author, identity: 'stated', unproved: true };
 };
 
