@@ -2,10 +2,11 @@ import type { RequestListener } from 'node:http';
 import { Injectable } from '@nestjs/common';
 import { HttpAdapterHost } from '@nestjs/core';
 import type { DecideOnEntry as Request } from '@hull-record/contracts';
-import { DataSource } from 'typeorm';
+import { DataSource, type EntityManager } from 'typeorm';
 import { ADMISSION, Admissions } from '../platform/access/admissions.js';
 import type { SendingDevice } from '../platform/access/call.js';
 import { QUEUED } from '../platform/access/read-caller.js';
+import { fewAtOnce } from '../platform/few-at-once.js';
 import { findAuthor } from '../platform/facts/author.js';
 import { assertNotAhead } from '../platform/facts/not-ahead.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
@@ -47,8 +48,17 @@ export class DecideOnEntry {
     private readonly admissions: Admissions,
   ) {}
 
+  /** One decision at a time about an entry: the others wait, and find it decided. */
+  private readonly inTurn = fewAtOnce(2);
+
   /** @throws NotThere, Conflict when it was decided, Unprocessable when the service refuses the entry itself */
-  async run(entry: string, request: Request): Promise<Receipt<Decided>> {
+  run(entry: string, request: Request): Promise<Receipt<Decided>> {
+    const alone = (tx: EntityManager) =>
+      tx.query('select pg_advisory_xact_lock(hashtextextended($1, 10))', [entry.toLowerCase()]);
+    return this.inTurn(() => this.db.transaction(async (tx) => alone(tx).then(() => this.decide(entry, request))));
+  }
+
+  private async decide(entry: string, request: Request): Promise<Receipt<Decided>> {
     const [kept] = await this.db.query<Kept[]>(KEPT, [entry, request.id]);
     if (!kept) throw new NotThere('kept entry', entry);
     if (kept.decided) throw new Conflict('entry-decided', 'Somebody has decided about this entry before.');

@@ -3,10 +3,11 @@ import type { Request } from 'express';
 import { DataSource } from 'typeorm';
 import { newId } from '../ids.js';
 import { digestOfSecret } from './secrets.js';
+import { BYTES_AT_MOST } from '../photos/not-a-photo.js';
 import type { DeviceHere } from './read-caller.js';
 
-/** A photo with its record is no larger, byte. */
-const MOST_BYTES = 25 * 1024 * 1024;
+/** A photo as large as is taken, with its record and what a form puts around the two, byte. */
+const MOST_BYTES = BYTES_AT_MOST + 1024 * 1024;
 /** A revoked device keeps no more than this with us. */
 const MOST_ENTRIES = 5_000;
 
