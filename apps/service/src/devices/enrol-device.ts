@@ -7,10 +7,12 @@ import { DeviceCredentialEntity, EnrolmentCodeEntity } from '../platform/access/
 import { digestOfSecret, newOneTimeCode, typedCode } from '../platform/access/secrets.js';
 import { standing } from '../platform/facts/standing.js';
 import { newSecret } from '../platform/ids.js';
-import { Refusal } from '../platform/refusals.js';
+import { FIRST_DEVICE } from '../platform/people/first.js';
+import { Conflict, Refusal } from '../platform/refusals.js';
 import { cautionOf, findDevice, type FoundDevice } from './find-device.js';
 
 const LASTS_MIN = 30;
+const STANDS_FOR_ALL = `${FIRST_DEVICE} stands for every browser that is not enrolled: register a device of its own for this one.`;
 
 /** The code is not one that was given, or it was used or is too old. */
 class WrongCode extends Refusal {
@@ -42,9 +44,10 @@ export class EnrolDevice {
     private readonly cookies: Cookies,
   ) {}
 
-  /** @throws NotThere */
+  /** @throws NotThere, Conflict for the one that stands for all browsers which are not enrolled */
   async giveCode(device: string): Promise<OneTimeCode> {
     const found = await findDevice(this.db.manager, device);
+    if (found.code === FIRST_DEVICE) throw new Conflict('stands-for-all', STANDS_FOR_ALL);
     const code = newOneTimeCode();
     const until = new Date(Date.now() + LASTS_MIN * 60_000);
     await this.db.transaction(async (tx) => {
@@ -54,7 +57,12 @@ export class EnrolDevice {
     return { code, until: until.toISOString(), caution: cautionOf(found) };
   }
 
-  /** Enrols this browser; whatever was enrolled as the same device before is not any more. @throws WrongCode */
+  /**
+   * Enrols this browser. Whatever was enrolled as the same device before is not any more, and who is signed in there is
+   * signed out.
+   *
+   * @throws WrongCode
+   */
   async run({ code }: Request): Promise<Enrolled> {
     const { http } = callNow();
     if (!http) throw new Error('A browser is enrolled by a call over HTTP.');
@@ -72,6 +80,7 @@ export class EnrolDevice {
         'update work.device_credential set revoked_at = now() where device_id = $1 and revoked_at is null',
         [found.id],
       );
+      await tx.query('update work.session set ended_at = now() where device_id = $1 and ended_at is null', [found.id]);
       await tx.insert(DeviceCredentialEntity, {
         ...{ digest: digestOfSecret(secret), deviceId: found.id, enrolledAt: new Date(), revokedAt: null },
       });
