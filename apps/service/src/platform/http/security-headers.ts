@@ -21,7 +21,9 @@ export const securityHeaders =
   (request: Request, response: Response, next: NextFunction): void => {
     response.set(HEADERS);
     if (secure) response.set('Strict-Transport-Security', 'max-age=31536000');
-    if (request.path.startsWith('/api/docs')) response.set('Content-Security-Policy', API_PAGE);
-    if (request.path.startsWith('/api/')) response.set('Cache-Control', 'no-store');
+    // The router finds an address in any case of letters.
+    const path = request.path.toLowerCase();
+    if (path.startsWith('/api/docs')) response.set('Content-Security-Policy', API_PAGE);
+    if (path.startsWith('/api/')) response.set('Cache-Control', 'no-store');
     next();
   };

@@ -5,8 +5,8 @@ import { join } from 'node:path';
 
 /** What is built is named after its content, so it never changes under its name. */
 const FOR_EVER = { index: false, immutable: true, maxAge: '365d' } as const;
-/** Addresses of the service itself; what is not found there is no page. */
-const NOT_PAGES = /^\/(api|health|assets)(\/|$)/;
+/** Addresses of the service itself, which finds them in any case of letters; what is not found there is no page. */
+const NOT_PAGES = /^\/(api|health|assets)(\/|$)/i;
 
 /**
  * Serves the built web app: its files as they are, and its one page at every address of a page.
