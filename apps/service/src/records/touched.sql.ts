@@ -34,6 +34,14 @@ const OF_PARTS = [
   `select x.id, x.root, v.root, x.recorded_at, null from fact.entry_confirmation x
    join fact.unproved_entry ue on ue.id = x.unproved_entry_id
    join fact.signature s on s.entry_id = ue.entry_id join versions v on v.id = s.layer_record_id`,
+  ...[
+    ['acceptance', 'repair_id'],
+    ['touch_up_acceptance', 'touch_up_id'],
+  ].map(
+    ([table, of]) => `select x.id, x.root, v.root, x.recorded_at, null from fact.entry_confirmation x
+   join fact.unproved_entry ue on ue.id = x.unproved_entry_id
+   join fact.${table} a on a.entry_id = ue.entry_id join versions v on v.id = a.${of}`,
+  ),
   `select x.id, x.root, v.root, x.recorded_at, null from fact.acceptance x join versions v on v.id = x.repair_id`,
   `select x.id, x.root, p.root, x.recorded_at, p.left_at from fact.repair_defect x join places p on p.root = x.repair_id`,
   `select x.id, x.root, p.root, x.recorded_at, p.left_at from fact.used x join places p on p.root = x.into_id`,

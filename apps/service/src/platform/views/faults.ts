@@ -2,6 +2,7 @@ import type { EntityManager } from 'typeorm';
 import type { OutsideRepair, TouchedSpots, RepairGeometry } from '@hull-record/contracts';
 import type { Place } from '@hull-record/trade';
 import { standing } from '../facts/standing.js';
+import { identityOf } from '../facts/unproved.js';
 import { defectMark, repairMark, touchUpMark } from '../marks/marks.js';
 import { asksOf } from '../release/asks.sql.js';
 import { goOnOf } from '../release/go-on.sql.js';
@@ -102,7 +103,7 @@ const REPAIRS = `
     coalesce((select json_agg(json_build_object('passed', ri.passed, 'by', iw.badge, 'at', ri.happened_at, 'note', ri.note) order by ri.happened_at, ri.id)
       from fact.re_inspection ri join fact.person iw on iw.id = ri.inspected_by where ri.repair_id = r.id and ${standing('ri', '$2')}), '[]') as re_inspections,
     array(select w.badge from fact.person w where r.outside is null and w.id = any(r.makers) order by w.badge) as done_by,
-    a.accepted, aw.badge as accepted_by, a.happened_at as accepted_at, a.note as acceptance_note, ae.identity as acceptance_identity, r.happened_at
+    a.accepted, aw.badge as accepted_by, a.happened_at as accepted_at, a.note as acceptance_note, ${identityOf('a.entry_id', 'ae.identity', '$2')} as acceptance_identity, r.happened_at
   from fact.repair r
   left join fact.acceptance a on a.repair_id = r.id and ${standing('a', '$2')}
   left join fact.person aw on aw.id = a.accepted_by
@@ -155,7 +156,7 @@ export interface TouchUpRow {
 const TOUCH_UPS = `
   select t.root as id, ${touchUpMark('t')} as mark, t.part_id, t.spots, t.note,
     array(select w.badge from fact.person w where w.id = any(t.makers) order by w.badge) as done_by,
-    a.accepted, aw.badge as accepted_by, a.happened_at as accepted_at, a.note as acceptance_note, ae.identity as acceptance_identity, t.happened_at
+    a.accepted, aw.badge as accepted_by, a.happened_at as accepted_at, a.note as acceptance_note, ${identityOf('a.entry_id', 'ae.identity', '$2')} as acceptance_identity, t.happened_at
   from fact.touch_up t
   left join fact.touch_up_acceptance a on a.touch_up_id = t.id and ${standing('a', '$2')}
   left join fact.person aw on aw.id = a.accepted_by
