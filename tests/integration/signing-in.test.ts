@@ -143,6 +143,16 @@ describe('guessing', () => {
     await service.asOwner('delete from work.sign_in_failure');
   });
 
+  it('keeps nothing of a secret that was typed as the badge, and stops it as it stops a badge', async () => {
+    const client = new Client(service.url);
+    for (let i = 0; i < 5; i += 1) expect((await client.signIn('915533', '915533')).status).toBe(401);
+    expect((await client.signIn('915533', '915533')).status).toBe(429);
+    const kept = await service.asOwner<{ about: string }>('select about from work.sign_in_failure');
+    expect(kept.map(({ about }) => about).join('\n')).toMatch(/^no badge, \d{1,4} from /m);
+    expect(JSON.stringify(kept)).not.toContain('915533');
+    await service.asOwner('delete from work.sign_in_failure');
+  });
+
   it('a one-time code serves once, of two at once too, and not after its time', async () => {
     await person('G-3');
     const code = await codeFor('G-3');

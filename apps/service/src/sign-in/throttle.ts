@@ -1,9 +1,14 @@
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
+import { createHash } from 'node:crypto';
 import { TooManyTries } from '../platform/access/access-refusals.js';
+import { findByBadge } from './find-person.js';
 
 /** Wrong tries before what they are about is locked for a minute; each further one doubles that, to an hour. */
 const LIMITS = { 'badge here': 5, here: 20, badge: 50 } as const;
+
+/** How many counters stand for all that is nobody's badge: few, so that none tells what was typed. */
+const UNKNOWN_AS = 1_024;
 
 /**
  * Counts a try before it is made, so that a hundred at once are no more than the limit. Nothing is counted while it is
@@ -29,7 +34,7 @@ export class Throttle {
    * @throws TooManyTries when it is locked
    */
   async count(badge: string, place: string): Promise<void> {
-    for (const [about, limit] of this.countersOf(badge, place)) {
+    for (const [about, limit] of countersOf(await this.nameOf(badge), place)) {
       const counted = await this.db.query<unknown[]>(COUNT, [about, limit]);
       if (counted.length === 0) throw new TooManyTries(await this.secondsLeft(about));
     }
@@ -37,7 +42,7 @@ export class Throttle {
 
   /** Forgets the tries after one that was right; those at other badges from there stay. */
   async forget(badge: string, place: string): Promise<void> {
-    const [[both], ...others] = this.countersOf(badge, place);
+    const [[both], ...others] = countersOf(await this.nameOf(badge), place);
     await this.db.query('delete from work.sign_in_failure where about = $1', [both]);
     await this.db.query(
       'update work.sign_in_failure set failures = greatest(failures - 1, 0), locked_until = now() where about = any($1)',
@@ -45,16 +50,14 @@ export class Throttle {
     );
   }
 
-  private countersOf(
-    badge: string,
-    place: string,
-  ): [readonly [string, number], readonly [string, number], readonly [string, number]] {
-    const of = badge.toLowerCase();
-    return [
-      [`${of} from ${place}`, LIMITS['badge here']],
-      [`from ${place}`, LIMITS.here],
-      [`badge ${of}`, LIMITS.badge],
-    ];
+  /**
+   * By what tries at a badge are counted. What is nobody's badge may be a secret that was typed into the wrong field: it
+   * is not kept, but counted with others under one of few numbers, so that it is stopped as soon as a badge would be.
+   */
+  private async nameOf(badge: string): Promise<string> {
+    const person = await findByBadge(this.db.manager, badge);
+    if (person) return `badge ${person.badge.toLowerCase()}`;
+    return `no badge, ${createHash('sha256').update(badge.toLowerCase()).digest().readUInt16BE() % UNKNOWN_AS}`;
   }
 
   private async secondsLeft(about: string): Promise<number> {
@@ -65,3 +68,12 @@ export class Throttle {
     return row?.s ?? 1;
   }
 }
+
+const countersOf = (
+  name: string,
+  place: string,
+): [readonly [string, number], readonly [string, number], readonly [string, number]] => [
+  [`${name} from ${place}`, LIMITS['badge here']],
+  [`from ${place}`, LIMITS.here],
+  [name, LIMITS.badge],
+];
