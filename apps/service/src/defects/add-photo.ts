@@ -1,5 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { AddPhoto as Request } from '@hull-record/contracts';
+import { DataSource } from 'typeorm';
+import { findAuthor } from '../platform/facts/author.js';
 import { refusalOf } from '../platform/http/validation.js';
 import { sha256 } from '../platform/ids.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
@@ -23,6 +25,7 @@ export interface AddedPhoto {
 @Injectable()
 export class AddPhoto {
   constructor(
+    private readonly db: DataSource,
     private readonly record: RecordFact,
     private readonly store: PhotoStore,
   ) {}
@@ -34,6 +37,8 @@ export class AddPhoto {
   ): Promise<Receipt<AddedPhoto>> {
     const request = readRecord(recordField);
     if (!original) throw new InvalidRequest([{ pointer: '/photo', detail: 'attach the photo as the file "photo"' }]);
+    // Who may not add it has nothing kept.
+    await findAuthor(this.db.manager, request);
     const photo = await preparePhoto(original);
     const originalSha256 = sha256(original);
     await this.store.keep(original);
