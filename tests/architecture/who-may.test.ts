@@ -53,7 +53,8 @@ describe('the page of who may do what', () => {
   });
 
   it('a route that the table does not have is refused to everybody', () => {
-    expect(may([...ROLES], 'noSuchRoute')).toBe(false);
+    for (const name of ['noSuchRoute', 'constructor', 'toString', '__proto__'])
+      expect([name, may([...ROLES], name)]).toEqual([name, false]);
     expect(may(null, 'listHulls')).toBe(false);
   });
 });

@@ -127,8 +127,8 @@ export type Act = keyof typeof ACTS;
 
 /** Whether somebody with these roles may call a route; nobody may call what the table does not have. */
 export const may = (roles: readonly Role[] | null, route: string): boolean => {
-  const access = (WHO_MAY as Readonly<Record<string, Access>>)[route];
-  if (access === undefined) return false;
+  if (!Object.hasOwn(WHO_MAY, route)) return false;
+  const access: Access = WHO_MAY[route as RouteName];
   if (access === 'anyone') return true;
   if (roles === null) return false;
   return access === 'signed in' || access.some((role) => roles.includes(role));
