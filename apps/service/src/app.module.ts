@@ -9,6 +9,7 @@ import { DemoModule } from './demo/demo.module.js';
 import { DispositionsModule } from './dispositions/dispositions.module.js';
 import { EquipmentModule } from './equipment/equipment.module.js';
 import { HealthModule } from './health/health.module.js';
+import { HullMapModule } from './hull-map/hull-map.module.js';
 import { HullsModule } from './hulls/hulls.module.js';
 import { LabelsModule } from './labels/labels.module.js';
 import { LayersModule } from './layers/layers.module.js';
@@ -84,6 +85,7 @@ const FEATURES = [
     RecomputationsModule,
     PartsModule,
     TraceModule,
+    HullMapModule,
     RecordsModule,
     PapersModule,
     LabelsModule,

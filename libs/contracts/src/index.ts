@@ -26,6 +26,8 @@ export * from './labels.js';
 export * from './corrections.js';
 export * from './recomputations.js';
 export * from './trace.js';
+export * from './trace-graph.js';
+export * from './hull-map.js';
 export * from './papers.js';
 export * from './problem.js';
 export * from './access/sign-in.js';

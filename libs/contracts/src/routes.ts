@@ -2,9 +2,11 @@ import { accessRoutes } from './access-routes.js';
 import { askingRoutes } from './asking-routes.js';
 import { boatRoutes } from './boat-routes.js';
 import { gunRoutes } from './gun-routes.js';
+import { hullMapRoutes } from './hull-map-routes.js';
 import { makingRoutes } from './making-routes.js';
 import { shopRoutes } from './shop-routes.js';
 import { stockRoutes } from './stock-routes.js';
+import { traceGraphRoutes } from './trace-graph-routes.js';
 import { touchUpRoutes } from './touch-up-routes.js';
 import { checkRoutes } from './check-routes.js';
 import { ownerRoutes } from './owner-routes.js';
@@ -35,5 +37,7 @@ export const routes = {
   ...figureRoutes,
   ...labelRoutes,
   ...askingRoutes,
+  ...hullMapRoutes,
+  ...traceGraphRoutes,
   ...paperRoutes,
 } as const;

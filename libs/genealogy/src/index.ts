@@ -4,6 +4,8 @@ export { LotCycle, LotUnknown, MassInvalid, MassMissing } from './errors.js';
 export type { Input, LotGraph, LotNode, LotPart } from './lot-graph.js';
 export { inputsFirst } from './inputs-first.js';
 export type { InputsOf } from './inputs-first.js';
+export { massesUpstream } from './masses-upstream.js';
+export type { MassesUpstream } from './masses-upstream.js';
 export { mixComposition } from './mix-composition.js';
 export type { Ingredient } from './mix-composition.js';
 export { pathsUpstream } from './paths-upstream.js';

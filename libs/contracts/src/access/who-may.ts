@@ -114,6 +114,7 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
     readFlawLimits: STAFF,
   },
   ...{ lotHulls: STAFF, streamLotHulls: STAFF, hullLots: STAFF, sharedLots: STAFF, defectSuspects: STAFF },
+  ...{ readDefectMap: STAFF, listMappedDefects: STAFF, traceLot: STAFF, traceHull: STAFF },
   ...{ listRecomputations: STAFF, readRecomputation: STAFF },
   ...{ buildRecord: STAFF, lotReport: STAFF, holdPoints: STAFF, repairOrder: STAFF, equipmentRecall: STAFF },
   ...{ drawLabels: STAFF, listLabelStock: STAFF, readLabelTarget: STAFF },

@@ -1,7 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import type { ReachedHull, ReachQuery } from '@hull-record/contracts';
 import { toPage } from '../http/cursor.js';
-import { findLot } from './find-lot.js';
+import { findLot, type AskedLot } from './find-lot.js';
 import { placesOfMadeLot, type ReachedPlace } from './places-of-made-lot.js';
 import { reachedHulls, REACH_GIVEN, REACH_OF_SOURCE } from './reach.sql.js';
 
@@ -51,6 +51,27 @@ export const readReach = async (
   const given = [...parameters.slice(0, 3), after, limit + 1, ...parameters.slice(3)];
   return toPage(await tx.query<ReachRow[]>(sql, given), limit, (row) => [row.key]);
 };
+
+/**
+ * Reads, of a lot, the hulls of some parts that hold it; with them all that possibly do, up to a limit.
+ *
+ * @param parts ids of parts; one that does not hold the lot is left out
+ */
+export const readReachOfParts = async (
+  tx: EntityManager,
+  { id, received }: AskedLot,
+  parts: readonly string[],
+  limit: number,
+): Promise<readonly ReachRow[]> => {
+  const places = received
+    ? await tx.query<ReachedPlace[]>(KEPT_PLACES, [id, parts])
+    : (await placesOfMadeLot(tx, id)).filter(({ partId }) => parts.includes(partId));
+  return tx.query<ReachRow[]>(reachedHulls(REACH_GIVEN), [id, 0, false, null, limit, ...columns(places)]);
+};
+
+const KEPT_PLACES = `
+  select s.place_id as "placeId", s.part_id as "partId", s.into_kind as "intoKind", s.role, s.kg, s.basis, s.first_at as "firstAt", s.last_at as "lastAt"
+  from derived.place_source s where s.source_id = $1 and s.part_id = any($2)`;
 
 const columns = (places: readonly ReachedPlace[]): unknown[][] => [
   places.map(({ placeId }) => placeId),

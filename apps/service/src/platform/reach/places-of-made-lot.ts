@@ -4,6 +4,7 @@ import { weaknessOf, basisOf } from '../composition/basis.js';
 import { loadUpstream } from '../composition/load-upstream.js';
 import { standing } from '../facts/standing.js';
 import { standingPlaces } from '../places/places.js';
+import { loadDownstream } from './load-downstream.js';
 
 /** Kilograms of one role of a made lot in one layer, joint or repair. */
 export interface ReachedPlace {
@@ -15,22 +16,6 @@ export interface ReachedPlace {
   readonly basis: string;
   readonly firstAt: Date;
   readonly lastAt: Date;
-}
-
-const DOWN = `
-  with recursive down(id) as (
-    select $1::uuid
-    union
-    select i.lot_id from down join fact.lot_input i on i.input_id = down.id and ${standing('i')}
-  )
-  select i.lot_id as lot, i.input_id as input, i.kg, i.basis
-  from down join fact.lot_input i on i.lot_id = down.id and ${standing('i')}`;
-
-interface InputRow {
-  readonly lot: string;
-  readonly input: string;
-  readonly kg: number;
-  readonly basis: string;
 }
 
 const USED = `
@@ -55,8 +40,7 @@ interface UsedRow {
  * Only received lots are kept per place; a made lot is walked forward when it is asked about, with its fractions.
  */
 export const placesOfMadeLot = async (tx: EntityManager, lotId: string): Promise<readonly ReachedPlace[]> => {
-  const inputs = await tx.query<InputRow[]>(DOWN, [lotId]);
-  const graph = downstreamGraph(lotId, inputs);
+  const graph = await loadDownstream(tx, lotId);
   const fractions = fractionsDownstream(lotId, graph);
   const weakness = weaknessDownstream(lotId, graph);
   const composition = resolveComposition(lotId, await loadUpstream(tx, [lotId]));
@@ -85,18 +69,6 @@ const add = (places: Map<string, ReachedPlace>, row: UsedRow, role: string, kg: 
     firstAt: before && before.firstAt < row.happened_at ? before.firstAt : row.happened_at,
     lastAt: before && before.lastAt > row.happened_at ? before.lastAt : row.happened_at,
   });
-};
-
-/** The lot and all made of it, each with all its inputs; lots that are not made of it stand as bare sources. */
-const downstreamGraph = (lotId: string, rows: readonly InputRow[]): Map<string, LotNode> => {
-  const graph = new Map<string, LotNode>([[lotId, { id: lotId, role: '', inputs: [] }]]);
-  for (const { lot, input, kg, basis } of rows) {
-    if (lot === lotId) continue;
-    const inputs = [...(graph.get(lot)?.inputs ?? []), { lot: input, kg, weakness: weaknessOf(basis) }];
-    graph.set(lot, { id: lot, role: '', inputs });
-    if (!graph.has(input)) graph.set(input, { id: input, role: '', inputs: [] });
-  }
-  return graph;
 };
 
 /** The weakest basis on any way from the lot to each lot made of it. */
