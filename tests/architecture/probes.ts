@@ -50,7 +50,7 @@ export const PROBES: readonly Probe[] = [
   {
     rule: 'pages-do-not-import-pages',
     path: 'apps/web/src/lots/page.probe.ts',
-    text: from('../hulls/map-frame.js'),
+    text: from('../hulls/reference.js'),
   },
   {
     rule: 'libs-import-no-app',
