@@ -23,6 +23,9 @@ export const WITHOUT_HEADER: Readonly<Record<string, string>> = {
   client_id: 'is written before the fact is: it says whether there is one',
   journal: 'is the header',
   plant: 'is what the header refers to',
+  sealed_entry: 'says where an entry stands in the tree, and is no fact of the shop',
+  sealed_subtree: 'is arithmetic over the entries, kept so that a proof needs few reads',
+  tree_head: 'is signed over the entries',
 };
 
 /** Unique rules that no request can break, because whoever writes sees to it; the others are refusals with a name. */
@@ -33,6 +36,7 @@ export const KEPT_BY_THE_WRITER: Readonly<Record<string, string>> = {
   touch_up_number_once: 'numbers are given under a lock',
   touch_up_makers: 'repeats the primary key, for acceptances to refer to',
   journal_position_once: 'the database counts',
+  sealed_entry_index_once: 'entries are sealed by one alone, under a lock',
   unproved_entry_once: 'an entry is marked once, in its own transaction',
   layer_record_makers: 'repeats the primary key, for signatures to refer to',
   repair_makers: 'repeats the primary key, for acceptances to refer to',

@@ -23,6 +23,11 @@ import { AtOnce } from './platform/composition/at-once.js';
 import { Composition } from './platform/composition/composition.js';
 import { Amendments } from './platform/facts/amendments.js';
 import { RecordFact } from './platform/facts/record-fact.js';
+import { JournalTimer } from './platform/journal/journal-timer.js';
+import { KeyRing } from './platform/journal/key-ring.js';
+import { SealJournal } from './platform/journal/seal-journal.js';
+import { type HeadWay, SendHeads } from './platform/journal/send-heads.js';
+import { SignHead } from './platform/journal/sign-head.js';
 import { FinishRecomputation } from './platform/recompute/finish-recomputation.js';
 import { RecomputePlant } from './platform/recompute/recompute-plant.js';
 import { RecomputeWorker } from './platform/recompute/worker.js';
@@ -107,6 +112,10 @@ export interface Given {
   readonly dataDir: string;
   /** How much a correction works out before it answers. */
   readonly atOnce?: AtOnce;
+  /** Where the keys of the journal lie; by default beside its files. */
+  readonly keysDir?: string;
+  /** Where signed heads of the journal are sent. */
+  readonly headWays?: readonly HeadWay[];
   /** How people reach it, and sign in. */
   readonly access?: AccessSettings;
 }
@@ -115,13 +124,17 @@ export interface Given {
 @Global()
 @Module({})
 export class AppModule {
-  static for({ db, dataDir, atOnce = new AtOnce(), access = new AccessSettings() }: Given): DynamicModule {
+  static for(given: Given): DynamicModule {
+    const { db, dataDir, atOnce = new AtOnce(), access = new AccessSettings(), headWays = [] } = given;
     const photos = new PhotoStore(join(dataDir, 'photos'));
     const platform = [
       { provide: DataSource, useValue: db },
       { provide: PhotoStore, useValue: photos },
       { provide: PrintCopies, useValue: new PrintCopies(photos, join(dataDir, 'print-copies')) },
       { provide: AtOnce, useValue: atOnce },
+      { provide: KeyRing, useValue: new KeyRing(given.keysDir ?? join(dataDir, 'keys')) },
+      { provide: SendHeads, useValue: new SendHeads(db, headWays) },
+      ...[SealJournal, SignHead, JournalTimer],
       { provide: AccessSettings, useValue: access },
       { provide: Cookies, useValue: new Cookies(access.secure) },
       ...[ReadCaller, KeepEntry, Admissions],
@@ -145,6 +158,8 @@ export class AppModule {
         Amendments,
         Composition,
         DemoProgress,
+        SealJournal,
+        SignHead,
       ],
     };
   }

@@ -9,6 +9,7 @@ import { AccessSettings } from './platform/access/settings.js';
 import { encryptedOnly } from './platform/http/encrypted-only.js';
 import { knownHostsOnly } from './platform/http/known-hosts.js';
 import { serveApiPage } from './platform/http/openapi.js';
+import { SealJournal } from './platform/journal/seal-journal.js';
 import { securityHeaders } from './platform/http/security-headers.js';
 import { serveWeb } from './platform/http/serve-web.js';
 
@@ -39,6 +40,8 @@ export const createApp = async (asked: ToCreate): Promise<NestExpressApplication
   app.useBodyParser('json', { limit: '2mb' });
   serveApiPage(app);
   if (webDir !== undefined) serveWeb(app, webDir, plant.timeZone);
+  // Before anybody writes: what was restored from another server is sealed as it came.
+  await app.get(SealJournal).all();
   await app.init();
   await app.get(OpenPlant).run(plant);
   return app;

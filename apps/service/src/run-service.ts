@@ -9,6 +9,8 @@ import { prepareSignIn } from './prepare-sign-in.js';
 import { AccessSettings } from './platform/access/settings.js';
 import type { Config } from './platform/config/config.js';
 import { whyNoDataDir, whyNotListening } from './platform/config/why-not-started.js';
+import { JournalTimer } from './platform/journal/journal-timer.js';
+import { headWaysOf } from './platform/journal/head-ways.js';
 import { openDatabase } from './platform/database/open-database.js';
 import { hearStop, StopAsked } from './stop-asked.js';
 
@@ -52,20 +54,21 @@ const startAll = async (
   stop.throwIfAborted();
   const signIn = await prepareSignIn(app, config.demo);
   const url = await listen(app, config);
+  started.push(app.get(JournalTimer).begin(config.evidence.headsEveryMinutes));
   tellWhereToLook({ url: config.publicUrl ?? url, clusterDir, signIn }, config, say);
   if (config.demo) started.push(loadDemo(app, say));
 };
 
 /** What the configuration says about how people reach the service. */
 const toCreate = (config: Config): Omit<ToCreate, 'db' | 'webDir'> => {
-  const { plant, dataDir, tls, trustedProxy, publicUrl, openId, demo } = config;
+  const { plant, dataDir, tls, trustedProxy, publicUrl, openId, demo, evidence } = config;
   const access = new AccessSettings({
     secure: publicUrl !== null || tls !== null,
     hosts: publicUrl === null ? [] : [new URL(publicUrl).host],
     localIsHere: trustedProxy.length === 0,
     ...{ demo, openId },
   });
-  return { plant, dataDir, tls, trustedProxy, access };
+  return { plant, dataDir, tls, trustedProxy, access, keysDir: evidence.keysDir, headWays: headWaysOf(evidence) };
 };
 
 const makeDataDir = (dataDir: string): void => {

@@ -24,7 +24,9 @@ export class OpenPlant {
     if (known.length > 0) return false;
     const id = firstEntryOf(plant.code);
     const plantId = childId(id, 'plant');
-    const first = { id, enteredBy: FIRST_BADGE, device: FIRST_DEVICE, happenedAt: now().toISOString() };
+    const envelope = { id, enteredBy: FIRST_BADGE, device: FIRST_DEVICE, happenedAt: now().toISOString() };
+    // The plant is no row of a fact: what it says stands in the entry itself.
+    const first = { ...envelope, plant };
     const author = {
       plantId,
       personId: id,

@@ -1,6 +1,7 @@
-import { resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { z } from 'zod';
 import { ConfigWrong } from './config-wrong.js';
+import { EvidenceEnvironment, type EvidenceConfig, readEvidence } from './evidence-environment.js';
 import { type Reach, readReach } from './reach.js';
 import { ReachEnvironment } from './reach-environment.js';
 
@@ -14,6 +15,7 @@ const isTimeZone = (zone: string): boolean => {
 };
 
 const Environment = ReachEnvironment.extend({
+  ...EvidenceEnvironment.shape,
   PORT: z.coerce.number().int().min(0).max(65_535).default(3000),
   DATA_DIR: z.string().min(1).default('.data'),
   DATABASE_URL: z.url({ protocol: /^postgres(ql)?$/ }).optional(),
@@ -35,6 +37,7 @@ export interface Config extends Reach {
   readonly database: { readonly serviceUrl: string; readonly ownerUrl: string } | 'embedded';
   readonly demo: boolean;
   readonly plant: { readonly code: string; readonly timeZone: string };
+  readonly evidence: EvidenceConfig;
 }
 
 export { ConfigWrong } from './config-wrong.js';
@@ -51,6 +54,8 @@ export const readConfig = (env: NodeJS.ProcessEnv): Config => {
     throw new ConfigWrong(parsed.error.issues.map((issue) => `${issue.path.join('.')}: ${issue.message}`).join('\n'));
   }
   const set = parsed.data;
+  const evidence = readEvidence(set, join(resolve(set.DATA_DIR), 'keys'));
+  if (typeof evidence === 'string') throw new ConfigWrong(evidence);
   return {
     port: set.PORT,
     ...readReach(set, set.DEMO === 'on'),
@@ -58,6 +63,7 @@ export const readConfig = (env: NodeJS.ProcessEnv): Config => {
     database: databaseOf(set.DATABASE_URL, set.DATABASE_OWNER_URL),
     demo: set.DEMO === 'on',
     plant: { code: set.PLANT, timeZone: set.PLANT_TIME_ZONE },
+    evidence,
   };
 };
 

@@ -2,6 +2,13 @@ import { ComposedLotEntity, LotCompositionEntity, PlaceRoleEntity, PlaceSourceEn
 import { ClientIdEntity } from '../facts/client-id.entity.js';
 import { CorrectionEntity } from '../facts/correction.entity.js';
 import { JournalEntity } from '../facts/journal.entity.js';
+import {
+  HeadSentEntity,
+  SealedEntryEntity,
+  SealedSubtreeEntity,
+  SealStateEntity,
+  TreeHeadEntity,
+} from '../journal/sealed.entities.js';
 import { NonconformityEntity } from '../facts/nonconformity.entity.js';
 import { PlantEntity } from '../facts/plant.entity.js';
 import { LifeFactEntity } from '../life/life-fact.entity.js';
@@ -78,6 +85,7 @@ import { TankEntity } from '../../tanks/tank.entity.js';
 /** Every table, named one by one: the one place of the platform that knows the features' tables. */
 export const TABLES = [
   ...[ClientIdEntity, JournalEntity, CorrectionEntity, NonconformityEntity, PlantEntity],
+  ...[SealedEntryEntity, SealedSubtreeEntity, TreeHeadEntity, SealStateEntity, HeadSentEntity],
   ...[PersonEntity, PersonRoleEntity, PersonDetailEntity, DeviceEntity, EquipmentEntity, DealerEntity],
   ...[RoleEndEntity, DeviceRevokedEntity, UnprovedEntryEntity, EntryConfirmationEntity, EntryDecisionEntity],
   ...[CredentialEntity, FirstCodeEntity, SessionEntity, SignInFailureEntity, OpenIdLinkEntity, ApiTokenEntity],

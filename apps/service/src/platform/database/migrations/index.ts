@@ -20,6 +20,7 @@ import { Markets0019 } from './0019-markets.js';
 import { TradeRules0020 } from './0020-trade-rules.js';
 import { Access0021 } from './0021-access.js';
 import { OpenId0022 } from './0022-open-id.js';
+import { SealedJournal0026 } from './0026-sealed-journal.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -45,4 +46,5 @@ export const MIGRATIONS = [
   TradeRules0020,
   Access0021,
   OpenId0022,
+  SealedJournal0026,
 ] as const;
