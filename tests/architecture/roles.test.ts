@@ -10,6 +10,8 @@ const PERMISSION_DENIED = '42501';
 interface Table {
   readonly name: string;
   readonly column: string;
+  /** The columns of its primary key. */
+  readonly key: string;
 }
 
 let service: RunningService;
@@ -22,10 +24,13 @@ beforeAll(async () => {
 });
 afterAll(() => service.close());
 
-/** Every table as the catalog lists it, with its first column. */
+/** Every table as the catalog lists it, with its first column and its key. */
 const tables = (where: string): Promise<Table[]> =>
-  service.asOwner<{ name: string; column: string }>(
-    `select format('%I.%I', n.nspname, c.relname) as name, quote_ident(a.attname) as column
+  service.asOwner<{ name: string; column: string; key: string }>(
+    `select format('%I.%I', n.nspname, c.relname) as name, quote_ident(a.attname) as column,
+        (select string_agg(quote_ident(b.attname), ', ') from pg_constraint k
+          join pg_attribute b on b.attrelid = c.oid and b.attnum = any (k.conkey)
+          where k.conrelid = c.oid and k.contype = 'p') as key
       from pg_class c join pg_namespace n on n.oid = c.relnamespace
         join pg_attribute a on a.attrelid = c.oid and a.attnum = 1
       where ${where} and c.relkind in ('r', 'p')`,
@@ -46,8 +51,8 @@ const CHANGES: readonly [string, (table: Table) => string][] = [
   ['SELECT FOR SHARE', ({ name }) => `select from ${name} for share`],
   [
     'INSERT ON CONFLICT DO UPDATE',
-    ({ name, column }) =>
-      `insert into ${name} (${column}) values (gen_random_uuid()) on conflict (${column}) do update set ${column} = excluded.${column}`,
+    ({ name, column, key }) =>
+      `insert into ${name} (${column}) values (gen_random_uuid()) on conflict (${key}) do update set ${column} = excluded.${column}`,
   ],
   [
     'MERGE',
