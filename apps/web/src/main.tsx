@@ -4,6 +4,7 @@ import './look/page.css';
 import './look/drawing.css';
 import './look/narrow.css';
 import './look/touch.css';
+import './look/station.css';
 import { QueryClientProvider } from '@tanstack/react-query';
 import { RouterProvider } from '@tanstack/react-router';
 import { StrictMode } from 'react';

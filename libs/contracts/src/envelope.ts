@@ -37,6 +37,15 @@ export const Envelope = z.object({
   happenedAt: Instant.describe('when it happened; not later than now'),
   station: Code.optional().describe('where in the shop it was entered'),
   enteredAt: Instant.optional().describe('when it was entered, for what waited on a device; not later than now'),
+  clockOffsetMs: z
+    .number()
+    .int()
+    .min(-1e13)
+    .max(1e13)
+    .optional()
+    .describe(
+      'ms that the device added to its own clock to tell these times, as it last compared it; kept with the fact',
+    ),
 });
 export type Envelope = z.output<typeof Envelope>;
 

@@ -3,6 +3,7 @@ import type { SessionView } from '@hull-record/contracts';
 import { DataSource } from 'typeorm';
 import { callNow, type KnownPerson } from '../platform/access/call.js';
 import { type Read, ReadCaller } from '../platform/access/read-caller.js';
+import { now } from '../platform/clock.js';
 import { AccessSettings } from '../platform/access/settings.js';
 import { FindHere } from './here.js';
 
@@ -40,9 +41,9 @@ export class ViewSession {
     };
   }
 
-  private always(): Pick<SessionView, 'plant' | 'openId' | 'demo'> {
+  private always(): Pick<SessionView, 'plant' | 'openId' | 'demo' | 'at'> {
     const { plant, openId, demo } = this.settings;
-    return { plant: { ...plant }, openId: openId?.name ?? null, demo };
+    return { plant: { ...plant }, openId: openId?.name ?? null, demo, at: now().toISOString() };
   }
 
   private async dealerOf({ dealerId }: KnownPerson): Promise<string | null> {

@@ -1,4 +1,6 @@
 import type { SessionView } from '@hull-record/contracts';
+import { clock } from '../device/clock.js';
+import { holding } from '../device/holder.js';
 
 /** The secret of the page that the service told last; a page of another site cannot read it. */
 let csrf: string | null | undefined;
@@ -10,6 +12,8 @@ export const session = {
   /** Keeps what the service said of who is signed in. */
   told: (view: SessionView): void => {
     csrf = view.csrf;
+    clock.compared(view.at);
+    holding.told(view);
   },
   isTold: (): boolean => csrf !== undefined,
   /** Headers that a write carries beside its body: the secret of the page, against forged requests. */

@@ -40,7 +40,9 @@ export const prepareRouter = (): void => {
   addEventListener('hashchange', followOldAddress);
   readFromHeading();
   session.signInAsked = () => {
-    if (router.state.location.pathname === '/sign-in') return;
+    const { pathname } = router.state.location;
+    // The station goes on with nobody signed in: what is entered waits, and its frame says so.
+    if (pathname === '/sign-in' || pathname.startsWith('/station')) return;
     void router.navigate({ to: '/sign-in', search: { from: router.state.location.href } });
   };
 };

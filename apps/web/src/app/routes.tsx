@@ -72,8 +72,32 @@ const label = createRoute({
   component: lazyRouteComponent(() => import('../labels/label-page.js'), 'LabelPage'),
 });
 
+/** The station: a frame of its own, and one task at a time in it. */
+const stationFrame = createRoute({
+  ...under,
+  path: '/station',
+  component: lazyRouteComponent(() => import('../station-frame/station-frame.js'), 'StationFrame'),
+});
+const atStation = { getParentRoute: () => stationFrame };
+const stationStart = createRoute({
+  ...atStation,
+  path: '/',
+  component: lazyRouteComponent(() => import('../station/start-page.js'), 'StartPage'),
+});
+const stationTakeOver = createRoute({
+  ...atStation,
+  path: '/take-over',
+  component: lazyRouteComponent(() => import('../station/take-over-page.js'), 'TakeOverPage'),
+});
+const stationOutbox = createRoute({
+  ...atStation,
+  path: '/outbox',
+  component: lazyRouteComponent(() => import('../station/outbox-page.js'), 'OutboxPage'),
+});
+const station = stationFrame.addChildren([stationStart, stationTakeOver, stationOutbox]);
+
 /** Every page by its address; each is fetched when it is first gone to. */
 export const routeTree = root.addChildren([
   ...[home, hulls, hull, lots, lot, defect, search, settings],
-  ...[signIn, enrol, ownHulls, label],
+  ...[signIn, enrol, ownHulls, label, station],
 ]);

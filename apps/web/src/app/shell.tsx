@@ -1,17 +1,27 @@
 import { useQuery } from '@tanstack/react-query';
-import { Link, Outlet, useNavigate } from '@tanstack/react-router';
-import { useRef, useState } from 'react';
+import { Link, Outlet, useNavigate, useRouterState } from '@tanstack/react-router';
+import { useRef } from 'react';
 import { sessionQuery } from '../api/queries.js';
+import { GlareButton } from '../marks/glare-button.js';
 import { HatchDefinitions } from '../marks/hatches.js';
-import { usePreferences } from '../preferences/use-preferences.js';
 import { Button } from '../ui/button.js';
 import { FindBox } from '../ui/find-box.js';
-import { Toggle } from '../ui/toggle.js';
 import { WhoIsHere } from './who-is-here.js';
 import { useWords } from '../words/use-words.js';
 
-/** The frame around every page: where one can go, the page, and what all of it is. */
+/** The frame around every page; the station has a frame of its own. */
 export const Shell = () => {
+  const atStation = useRouterState({ select: ({ location }) => /^\/station(\/|$)/.test(location.pathname) });
+  return (
+    <>
+      {atStation ? <Outlet /> : <Desk />}
+      <HatchDefinitions />
+    </>
+  );
+};
+
+/** The frame around the pages of the desk: where one can go, the page, and what all of it is. */
+const Desk = () => {
   const { t } = useWords();
   const page = useRef<HTMLElement>(null);
   return (
@@ -24,7 +34,6 @@ export const Shell = () => {
         <Outlet />
       </main>
       <Foot />
-      <HatchDefinitions />
     </>
   );
 };
@@ -47,7 +56,7 @@ const Bar = () => {
           hint={t('app.findHint')}
           onFind={(words) => void navigate({ to: '/search', search: { for: words } })}
         />
-        <Glare />
+        <GlareButton />
         <WhoIsHere />
         <Link to="/settings">{t('app.nav.settings')}</Link>
       </div>
@@ -80,22 +89,6 @@ const Keel = () => (
     <path d="M7.2 3L15 13L22.8 3" className="keel inner" />
   </svg>
 );
-
-/** A tablet in the sun is turned to glare by one touch, and by another back to what it was. */
-const Glare = () => {
-  const { t } = useWords();
-  const [{ theme }, choose] = usePreferences();
-  const [before, setBefore] = useState<typeof theme>('system');
-  const turn = (on: boolean): void => {
-    if (on) setBefore(theme);
-    choose({ theme: on ? 'glare' : before });
-  };
-  return (
-    <Toggle on={theme === 'glare'} onChange={turn}>
-      {t('app.glare')}
-    </Toggle>
-  );
-};
 
 const Foot = () => {
   const { t, times } = useWords();

@@ -6,6 +6,8 @@ import { lotsEn } from '../lots/words.en.js';
 import { readingsEn } from '../hulls/readings-words.en.js';
 import { recordEn } from '../record/words.en.js';
 import { ownHullsEn } from '../own-hulls/words.en.js';
+import { outboxEn } from '../outbox/words.en.js';
+import { stationEn } from '../station-frame/words.en.js';
 import { signInEn } from '../sign-in/words.en.js';
 import { searchEn } from '../search/words.en.js';
 import { settingsEn } from '../settings/words.en.js';
@@ -21,6 +23,8 @@ export const en = {
   ...lotsEn,
   ...defectsEn,
   ...searchEn,
+  ...outboxEn,
+  ...stationEn,
   ...signInEn,
   ...ownHullsEn,
   ...settingsEn,

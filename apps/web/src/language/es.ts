@@ -7,6 +7,8 @@ import { lotsEs } from '../lots/words.es.js';
 import { readingsEs } from '../hulls/readings-words.es.js';
 import { recordEs } from '../record/words.es.js';
 import { ownHullsEs } from '../own-hulls/words.es.js';
+import { outboxEs } from '../outbox/words.es.js';
+import { stationEs } from '../station-frame/words.es.js';
 import { signInEs } from '../sign-in/words.es.js';
 import { searchEs } from '../search/words.es.js';
 import { settingsEs } from '../settings/words.es.js';
@@ -22,6 +24,8 @@ export const es: Catalogue = {
   ...lotsEs,
   ...defectsEs,
   ...searchEs,
+  ...outboxEs,
+  ...stationEs,
   ...signInEs,
   ...ownHullsEs,
   ...settingsEs,

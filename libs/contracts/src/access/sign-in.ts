@@ -39,6 +39,7 @@ export const SessionView = z
     until: Instant.nullable().describe('when the session ends at the latest'),
     plant: z.object({ code: z.string(), timeZone: z.string() }),
     openId: z.string().nullable().describe('name of the sign-in of the office, when there is one'),
+    at: Instant.describe("now by the service's clock, for devices to compare theirs with"),
     demo: z.boolean().describe('whether demo people with demo PINs are there'),
   })
   .meta({ id: 'SessionView' });

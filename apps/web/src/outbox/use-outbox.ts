@@ -1,0 +1,18 @@
+import { useMemo, useSyncExternalStore } from 'react';
+import { outboxStore } from './outbox-store.js';
+
+/** What waits on this device, what was refused, and what was set aside: kept up to date while the page is open. */
+export const useOutbox = () => {
+  const { entries, heldUp, sent } = useSyncExternalStore(outboxStore.subscribe, outboxStore.get);
+  return useMemo(() => {
+    const all = entries ?? [];
+    return {
+      all,
+      heldUp,
+      sent,
+      waiting: all.filter(({ state }) => state === 'waiting'),
+      refused: all.filter(({ state }) => state === 'refused'),
+      aside: all.filter(({ state }) => state === 'aside'),
+    };
+  }, [entries, heldUp, sent]);
+};
