@@ -38,7 +38,7 @@ export function* closingSection(fonts: Fonts, view: BuildRecordView): Generator<
   yield title('Cautions');
   yield text(
     fonts,
-    view.cautions.map((caution) => para(caution)),
+    view.cautions.map((caution) => para(`–\u00a0 ${caution}`)),
   );
 }
 

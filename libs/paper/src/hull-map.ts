@@ -5,7 +5,7 @@ import { layOutMap, type MapLayout } from './hull-map-layout.js';
 import type { HullMapView } from './hull-map-view.js';
 import { INK } from './ink.js';
 import { drawMark, stateWords } from './map-mark.js';
-import { drawLines, para, setLines } from './paragraph.js';
+import { drawLines, heightOf, para, setLines } from './paragraph.js';
 import { CONTENT_WIDTH, MARGIN, type Sheet } from './sheet.js';
 import { mark, open } from './tags.js';
 import { text } from './text-blocks.js';
@@ -20,6 +20,7 @@ export const hullMap = (fonts: Fonts, view: HullMapView, partName: string): read
   const nameWidth = (name: string): number => fonts.width(fonts.units(name, 'mono-bold'), 'mono-bold', 8);
   const layout = layOutMap(view, CONTENT_WIDTH, nameWidth);
   const caption = captionOf(view, layout);
+  const sentences = caption.map((sentence) => para(sentence, 'note'));
   return [
     {
       before: 4,
@@ -27,10 +28,8 @@ export const hullMap = (fonts: Fonts, view: HullMapView, partName: string): read
       keepWithNext: true,
       draw: drawFigure(view, layout, `${partName}: ${caption[0]}`),
     },
-    text(
-      fonts,
-      caption.map((sentence) => para(sentence, 'note')),
-    ),
+    // What is written below a map is read with it: all of it stays on its page.
+    { ...text(fonts, sentences), lead: heightOf(setLines(fonts, sentences, CONTENT_WIDTH)) },
   ];
 };
 

@@ -21,7 +21,7 @@ export const laminateSection = (fonts: Fonts, layers: readonly LayerView[]): Blo
       { title: 'State', share: 0.3 },
     ],
     layers.map(band),
-    { before: 2, leastRowHeight: 26 },
+    { before: 2, leastRowHeight: 26, firstRows: 3 },
   );
 
 const band = (layer: LayerView): readonly Cell[] => {

@@ -26,6 +26,8 @@ export interface TableOptions {
   /** False for label and value pairs: no heading row, the first column heads its row. */
   readonly headed?: boolean;
   readonly leastRowHeight?: number;
+  /** Rows that are on the page where it begins, 1 when it does not say. */
+  readonly firstRows?: number;
 }
 
 /** A row up to this height, points, is kept on one page; a higher one may break inside. */
@@ -46,7 +48,7 @@ export const table = (
   fonts: Fonts,
   columns: readonly Column[],
   rows: readonly (readonly Cell[])[],
-  { before = 3, headed = true, leastRowHeight = 0 }: TableOptions = {},
+  { before = 3, headed = true, leastRowHeight = 0, firstRows = 1 }: TableOptions = {},
 ): Block => {
   const set = (cells: readonly Cell[], type: Row['type']): Row =>
     setRow(fonts, columns, cells, { type, leastRowHeight });
@@ -60,7 +62,7 @@ export const table = (
   const headingHeight = heading === undefined ? 0 : rowHeight(heading);
   return {
     before,
-    lead: headed ? headingHeight + (body[0] === undefined ? 0 : leadOf(body[0])) : leadOfPairs(body),
+    lead: headed ? body.slice(0, firstRows).reduce((sum, row) => sum + leadOf(row), headingHeight) : leadOfPairs(body),
     draw: (sheet, parent) => {
       const element = open(sheet.doc, parent, 'Table');
       if (heading !== undefined) drawRow(sheet, element, heading);
