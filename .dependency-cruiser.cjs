@@ -48,9 +48,11 @@ module.exports = {
     rule(
       'pages-do-not-import-pages',
       'A folder of pages stands alone; what several show is in record/, and only the routes in app/ name them all.',
-      { path: '^apps/web/src/(home|hulls|map|traces|lots|defects|search|settings|sign-in|labels|station)/' },
       {
-        path: '^apps/web/src/(app|home|hulls|map|traces|lots|defects|search|settings|sign-in|labels|station)/',
+        path: '^apps/web/src/(home|hulls|map|traces|lots|defects|search|settings|sign-in|labels|station|store|quality|people|equipment)/',
+      },
+      {
+        path: '^apps/web/src/(app|home|hulls|map|traces|lots|defects|search|settings|sign-in|labels|station|store|quality|people|equipment)/',
         pathNot: '^apps/web/src/$1/',
       },
     ),

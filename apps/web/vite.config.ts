@@ -7,7 +7,13 @@ const LIBS = join(import.meta.dirname, '../../libs');
 export default defineConfig({
   root: import.meta.dirname,
   // By name and not by the condition `source`: packages of others have that one too, and mean other things by it.
-  resolve: { alias: [{ find: /^@hull-record\/(\w+)$/, replacement: `${LIBS}/$1/src/index.ts` }] },
+  resolve: {
+    alias: [
+      { find: /^@hull-record\/(\w+)$/, replacement: `${LIBS}/$1/src/index.ts` },
+      // The table of who may do what stands apart from the schemas, which would weigh more than the rest of the app.
+      { find: '@hull-record/contracts/who-may', replacement: `${LIBS}/contracts/src/access/who-may.ts` },
+    ],
+  },
   build: {
     outDir: 'dist',
     emptyOutDir: true,

@@ -1,3 +1,4 @@
+import sharp from 'sharp';
 import { kg, type Shop } from './shop.js';
 import { NOTE, received, STATION, type MakeSample } from './write-sample.js';
 
@@ -18,6 +19,14 @@ export const STORE: Readonly<Record<string, MakeSample>> = {
       ],
     },
     other: STATION,
+  }),
+  addLotPhoto: async (shop, n) => ({
+    path: `/api/lots/${await received(shop, n)}/photos`,
+    fields: {},
+    other: STATION,
+    photo: await sharp({ create: { width: 8, height: 6, channels: 3, background: '#a0b0c0' } })
+      .png()
+      .toBuffer(),
   }),
   tellContainer: async (shop, n) => ({
     path: `/api/containers/${await labelled(shop, n)}/history`,

@@ -2,6 +2,7 @@ import './look/tokens.css';
 import './look/base.css';
 import './look/page.css';
 import './look/drawing.css';
+import './look/desk.css';
 import './look/narrow.css';
 import './look/touch.css';
 import './look/station.css';

@@ -1,19 +1,8 @@
 import { z } from 'zod';
+import { ROLES, type Role } from './access/role-names.js';
 import { Code, Envelope, Text, receipt } from './envelope.js';
 
-export const ROLES = [
-  'receiving',
-  'laminator',
-  'shift lead',
-  'inspector',
-  'patcher',
-  'quality',
-  'warranty',
-  'dealer',
-  'auditor',
-  'administrator',
-] as const;
-export type Role = (typeof ROLES)[number];
+export { ROLES, type Role };
 
 export const RegisterPerson = Envelope.extend({
   badge: Code,

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { AddPhoto, PhotoReceipt } from './defects.js';
 import * as lots from './lots.js';
 import * as materials from './materials.js';
 import * as people from './people.js';
@@ -65,6 +66,13 @@ export const storeRoutes = {
     summary: 'Quarantine, release, hold or reject a lot.',
     body: lots.ChangeLotState,
     response: lots.LotStateReceipt,
+  }),
+  addLotPhoto: post({
+    path: '/api/lots/:lot/photos',
+    tag: 'lots',
+    summary: 'Add a photo of the certificate of a lot: multipart, field "record" (JSON) and file "photo".',
+    body: AddPhoto,
+    response: PhotoReceipt,
   }),
   identifyLot: post({
     path: '/api/lots/:lot/identifications',

@@ -3,15 +3,12 @@ import { FileInterceptor } from '@nestjs/platform-express';
 import { routes, type AnswerAsk as AnswerRequest, type ReportDefect as DefectRequest } from '@hull-record/contracts';
 import { DEFECT_KINDS } from '@hull-record/trade';
 import { Route, TakesPhoto } from '../platform/http/route.js';
-import { BYTES_AT_MOST } from '../platform/photos/not-a-photo.js';
+import { PHOTO_LIMITS, PhotoSizeFilter } from '../platform/photos/photo-size.filter.js';
 import { AddPhoto } from './add-photo.js';
 import { AnswerAsk } from './answer-ask.js';
-import { PhotoSizeFilter } from './photo-size.filter.js';
 import { ReadDefect } from './read-defect.query.js';
 import { ReportDefect } from './report-defect.js';
 import { ShowPhoto } from './show-photo.query.js';
-
-const PHOTO_LIMITS = { limits: { fileSize: BYTES_AT_MOST, files: 1, fields: 4, fieldSize: 64 * 1024 } };
 
 @Controller()
 export class DefectsController {

@@ -1,4 +1,5 @@
-import { Body, Controller, Param, Query } from '@nestjs/common';
+import { Body, Controller, Param, Query, UploadedFile, UseFilters, UseInterceptors } from '@nestjs/common';
+import { FileInterceptor } from '@nestjs/platform-express';
 import {
   routes,
   type ChangeLotState as StateRequest,
@@ -8,7 +9,9 @@ import {
   type MakeMix as MixRequest,
   type ReceiveLot as ReceiveRequest,
 } from '@hull-record/contracts';
-import { Route } from '../platform/http/route.js';
+import { Route, TakesPhoto } from '../platform/http/route.js';
+import { PHOTO_LIMITS, PhotoSizeFilter } from '../platform/photos/photo-size.filter.js';
+import { AddLotPhoto } from './add-lot-photo.js';
 import { ChangeLotState } from './change-lot-state.js';
 import { CutKit } from './cut-kit.js';
 import { IdentifyLot } from './identify-lot.js';
@@ -27,6 +30,7 @@ export class LotsController {
     private readonly identifyLot: IdentifyLot,
     private readonly listLots: ListLots,
     private readonly readLot: ReadLot,
+    private readonly addLotPhoto: AddLotPhoto,
   ) {}
 
   @Route(routes.receiveLot)
@@ -52,6 +56,18 @@ export class LotsController {
   @Route(routes.identifyLot)
   identify(@Param('lot') lot: string, @Body({ schema: routes.identifyLot.body }) request: IdentifyRequest) {
     return this.identifyLot.run(lot, request);
+  }
+
+  @Route(routes.addLotPhoto)
+  @TakesPhoto()
+  @UseFilters(PhotoSizeFilter)
+  @UseInterceptors(FileInterceptor('photo', PHOTO_LIMITS))
+  photo(
+    @Param('lot') lot: string,
+    @Body('record') record?: string,
+    @UploadedFile() file?: { readonly buffer: Buffer },
+  ) {
+    return this.addLotPhoto.run(lot, record, file?.buffer);
   }
 
   @Route(routes.checkMix)

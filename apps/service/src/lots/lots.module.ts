@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { AddLotPhoto } from './add-lot-photo.js';
 import { AmendLot } from './amend-lot.js';
 import { AmendLotInput } from './amend-lot-input.js';
 import { ChangeLotState } from './change-lot-state.js';
@@ -13,6 +14,17 @@ import { ReceiveLot } from './receive-lot.js';
 /** Lots: received, mixed and cut, and their states. */
 @Module({
   controllers: [LotsController],
-  providers: [ReceiveLot, ChangeLotState, MakeMix, CutKit, IdentifyLot, ListLots, ReadLot, AmendLot, AmendLotInput],
+  providers: [
+    ReceiveLot,
+    ChangeLotState,
+    MakeMix,
+    CutKit,
+    IdentifyLot,
+    ListLots,
+    ReadLot,
+    AddLotPhoto,
+    AmendLot,
+    AmendLotInput,
+  ],
 })
 export class LotsModule {}

@@ -18,6 +18,7 @@ const READ = `
     ${list(`'what', x.what, 'reason', x.reason, 'place', x.place, 'container', ${label('x')}, 'amount', ${amount('x')}`, 'lot_loss')} as losses,
     ${list(`'note', x.note, 'container', ${label('x')}, 'amount', ${amount('x')}`, 'lot_count')} as counts,
     ${list(`'expiresOn', x.expires_on::text, 'result', x.result, 'certificate', x.certificate`, 'lot_retest')} as retests,
+    ${list(`'originalSha256', x.original_sha256`, 'lot_photo')} as photos,
     ${list(
       `'kind', x.kind, 'reason', x.reason, 'container', ${label('x')}, 'lifted', (
       select json_build_object('id', f.id, 'reason', f.reason, 'happenedAt', f.happened_at) from fact.hold_lift f
@@ -26,7 +27,7 @@ const READ = `
     )} as holds
   from fact.lot l where (l.code = $1 or l.root = ${uuidOrNull('$1::text')}) and ${standing('l')} order by l.recorded_at limit 1`;
 
-/** What the store knows of a lot: containers, holds, losses, counts, retests. */
+/** What the store knows of a lot: containers, holds, losses, counts, retests, photos of its certificate. */
 @Injectable()
 export class ReadStoreOfLot {
   constructor(private readonly db: DataSource) {}

@@ -1,10 +1,7 @@
-import { createRootRoute, createRoute, lazyRouteComponent } from '@tanstack/react-router';
-import { NoPage } from './no-page.js';
-import { Shell } from './shell.js';
+import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
+import { deskRoutes } from './desk-routes.js';
+import { root, under } from './root-route.js';
 import { texts } from './search-texts.js';
-
-const root = createRootRoute({ component: Shell, notFoundComponent: NoPage });
-const under = { getParentRoute: () => root };
 
 const home = createRoute({
   ...under,
@@ -100,4 +97,5 @@ const station = stationFrame.addChildren([stationStart, stationTakeOver, station
 export const routeTree = root.addChildren([
   ...[home, hulls, hull, lots, lot, defect, search, settings],
   ...[signIn, enrol, ownHulls, label, station],
+  ...deskRoutes,
 ]);

@@ -3,6 +3,7 @@ import { Link, Outlet, useNavigate, useRouterState } from '@tanstack/react-route
 import { useRef } from 'react';
 import { sessionQuery } from '../api/queries.js';
 import { GlareButton } from '../marks/glare-button.js';
+import { useMay } from '../api/use-may.js';
 import { HatchDefinitions } from '../marks/hatches.js';
 import { Button } from '../ui/button.js';
 import { FindBox } from '../ui/find-box.js';
@@ -77,9 +78,17 @@ const Ways = () => {
       {looksForDealer ? <Link to="/own-hulls">{t('ownHulls.title')}</Link> : null}
       {ofPlant ? <Link to="/hulls">{t('app.nav.hulls')}</Link> : null}
       {ofPlant ? <Link to="/lots">{t('app.nav.lots')}</Link> : null}
+      {ofPlant ? <DeskWays /> : null}
       {ofPlant ? <Link to="/search">{t('app.nav.search')}</Link> : null}
     </>
   );
+};
+
+/** The pages of the desk, each to whose job it is. */
+const DeskWays = () => {
+  const { t } = useWords();
+  const may = useMay();
+  return <>{may('listStock') ? <Link to="/store">{t('store.title')}</Link> : null}</>;
 };
 
 /** Two hulls in section, one in the other. */

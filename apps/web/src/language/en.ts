@@ -12,6 +12,10 @@ import { signInEn } from '../sign-in/words.en.js';
 import { searchEn } from '../search/words.en.js';
 import { settingsEn } from '../settings/words.en.js';
 import { kindsEn } from './kinds.en.js';
+import { deskTermsEn } from './desk-terms.en.js';
+import { entryEn } from '../entry/words.en.js';
+import { labelsEn } from '../labels/words.en.js';
+import { storeEn } from '../store/words.en.js';
 import { termsEn } from './terms.en.js';
 
 /** Every text of this app in English: the list of keys that other languages follow. */
@@ -31,4 +35,8 @@ export const en = {
   ...recordEn,
   ...kindsEn,
   ...termsEn,
+  ...deskTermsEn,
+  ...entryEn,
+  ...labelsEn,
+  ...storeEn,
 } as const;

@@ -13,6 +13,10 @@ import { signInEs } from '../sign-in/words.es.js';
 import { searchEs } from '../search/words.es.js';
 import { settingsEs } from '../settings/words.es.js';
 import { kindsEs } from './kinds.es.js';
+import { deskTermsEs } from './desk-terms.es.js';
+import { entryEs } from '../entry/words.es.js';
+import { labelsEs } from '../labels/words.es.js';
+import { storeEs } from '../store/words.es.js';
 import { termsEs } from './terms.es.js';
 
 /** Every text of this app in Spanish. */
@@ -32,4 +36,8 @@ export const es: Catalogue = {
   ...recordEs,
   ...kindsEs,
   ...termsEs,
+  ...deskTermsEs,
+  ...entryEs,
+  ...labelsEs,
+  ...storeEs,
 };

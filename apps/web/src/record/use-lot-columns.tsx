@@ -3,13 +3,22 @@ import { LotState } from '../marks/lot-state.js';
 import type { Column } from '../ui/table.js';
 import { Day } from '../words/moments.js';
 import { useWords } from '../words/use-words.js';
-import { LotLink } from './links.js';
+import { Link } from '@tanstack/react-router';
 
-/** Lots as lists show them. */
-export const useLotColumns = (): readonly Column<LotListItem>[] => {
+/** Lots as lists show them, each leading to its page or to what the store knows of it. */
+export const useLotColumns = (to: '/lots/$lot' | '/store/lots/$lot' = '/lots/$lot'): readonly Column<LotListItem>[] => {
   const { t, term, amount } = useWords();
   return [
-    { head: t('record.lot'), cell: ({ code }) => <LotLink to={code} />, names: true, class: 'n' },
+    {
+      head: t('record.lot'),
+      cell: ({ code: lot }) => (
+        <Link to={to} params={{ lot }}>
+          {lot}
+        </Link>
+      ),
+      names: true,
+      class: 'n',
+    },
     {
       head: t('record.material'),
       cell: ({ materialName, origin }) => materialName ?? t(`record.origin.${origin}`),

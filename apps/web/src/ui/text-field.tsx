@@ -6,8 +6,11 @@ interface TextFieldProps {
   readonly value: string;
   readonly onChange: (value: string) => void;
   readonly hint?: string | undefined;
-  /** `percent` takes a number from 0 to 100, `lines` several lines; `secret` is not shown. */
-  readonly kind: 'text' | 'percent' | 'lines' | 'secret';
+  /**
+   * `percent` takes a number from 0 to 100, `decimal` is kept digit by digit, `lines` takes several lines, `words` a
+   * sentence; `secret` is not shown; `day` and `moment` are as the browser asks for them.
+   */
+  readonly kind: 'text' | 'words' | 'percent' | 'decimal' | 'lines' | 'secret' | 'day' | 'moment';
   /** What the browser may fill in (HTML, autofill). */
   readonly fills?: string;
 }
@@ -22,10 +25,10 @@ export const TextField = ({ name, label, value, onChange, hint, kind, fills = 'o
     type={TYPES[kind]}
     autoComplete={fills}
     spellCheck="false"
-    {...(kind === 'lines' ? {} : { maxLength: kind === 'secret' ? 200 : 60 })}
+    {...(kind === 'lines' ? {} : { maxLength: LONGEST[kind] ?? 60 })}
   >
     <Label>{label}</Label>
-    {kind === 'lines' ? <TextArea rows={3} /> : <Input {...(kind === 'percent' ? PERCENT : {})} />}
+    {kind === 'lines' ? <TextArea rows={3} /> : <Input {...(MORE[kind] ?? {})} />}
     {hint === undefined ? null : (
       <Text slot="description" className="note soft">
         {hint}
@@ -35,5 +38,12 @@ export const TextField = ({ name, label, value, onChange, hint, kind, fills = 'o
   </KitField>
 );
 
-const TYPES = { text: 'text', lines: 'text', percent: 'number', secret: 'password' } as const;
-const PERCENT = { min: 0, max: 100, step: 'any', inputMode: 'decimal' } as const;
+const TYPES = {
+  ...{ text: 'text', words: 'text', lines: 'text', decimal: 'text', percent: 'number', secret: 'password' },
+  ...{ day: 'date', moment: 'datetime-local' },
+} as const;
+const LONGEST: Readonly<Record<string, number>> = { secret: 200, words: 400 };
+const MORE: Readonly<Record<string, object>> = {
+  percent: { min: 0, max: 100, step: 'any', inputMode: 'decimal' },
+  decimal: { inputMode: 'decimal' },
+};

@@ -1,4 +1,4 @@
-import { ROLES, type Role } from '../people.js';
+import { ROLES, type Role } from './role-names.js';
 import type { routes } from '../routes.js';
 
 /** A route of the table. */
@@ -56,6 +56,7 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
   },
   ...{ importClimate: ['shift lead', 'inspector', 'quality'], checkEquipment: MEASURES },
   // store
+  addLotPhoto: ['receiving', 'quality'],
   ...{ receiveLot: ['receiving'], labelContainers: STORES, tellContainer: ['laminator', ...STORES] },
   ...{ changeLotState: ['receiving', 'quality'], identifyLot: ['receiving', 'shift lead', 'quality'] },
   ...{ fillTank: STORES, emptyTank: STORES, countLot: STORES, bookLoss: ['laminator', ...STORES] },

@@ -31,6 +31,7 @@ import { JointEntity } from '../../hulls/joint.entity.js';
 import { PartEntity } from '../../hulls/part.entity.js';
 import { LayerRecordEntity } from '../../layers/layer-record.entity.js';
 import { SignatureEntity } from '../../layers/signature.entity.js';
+import { LotPhotoEntity } from '../../lots/lot-photo.entity.js';
 import { LotStateEntity } from '../../lots/lot-state.entity.js';
 import { MaterialEntity } from '../../materials/material.entity.js';
 import { ModelEntity } from '../../models/model.entity.js';
@@ -91,7 +92,7 @@ export const TABLES = [
   ...[CredentialEntity, FirstCodeEntity, SessionEntity, SignInFailureEntity, OpenIdLinkEntity, ApiTokenEntity],
   OpenIdTryEntity,
   ...[EnrolmentCodeEntity, DeviceCredentialEntity, KeptEntryEntity],
-  ...[MaterialEntity, TankEntity, LotEntity, LotInputEntity, LotStateEntity, LotCandidateEntity],
+  ...[MaterialEntity, TankEntity, LotEntity, LotInputEntity, LotStateEntity, LotPhotoEntity, LotCandidateEntity],
   ...[EquipmentCheckEntity, GunSettingEntity, HookUpEntity, TankEmptiedEntity],
   ...[ContainerEntity, ContainerFactEntity, HoldEntity, HoldLiftEntity, LotLossEntity, LotCountEntity, LotRetestEntity],
   ...[

@@ -21,6 +21,7 @@ import { TradeRules0020 } from './0020-trade-rules.js';
 import { Access0021 } from './0021-access.js';
 import { OpenId0022 } from './0022-open-id.js';
 import { SealedJournal0026 } from './0026-sealed-journal.js';
+import { LotPhotos0030 } from './0030-lot-photos.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -47,4 +48,5 @@ export const MIGRATIONS = [
   Access0021,
   OpenId0022,
   SealedJournal0026,
+  LotPhotos0030,
 ] as const;
