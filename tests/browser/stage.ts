@@ -12,10 +12,13 @@ export let service: RunningService;
 export let watched: Watched;
 export let page: Page;
 
-export const setStage = async (): Promise<void> => {
+export const setStage = (): Promise<void> => setStageOf(async (shop) => recordStory(await shop.open()));
+
+/** A stage with what is recorded first, instead of the story. */
+export const setStageOf = async (record: (shop: Shop) => Promise<unknown>): Promise<void> => {
   buildWeb();
   service = await startService({ webDir: WEB_DIR });
-  await recordStory(await new Shop(service).open());
+  await record(new Shop(service));
   browser = await startBrowser();
 };
 

@@ -15,6 +15,14 @@ const PAGES = [
   ['/lots/R-BAD', 'Hulls and parts that hold lot R-BAD', 'Cascos y piezas que contienen el lote R-BAD'],
   ['/lots/T1-2', 'Mass fractions of received lots', 'Fracciones en masa de los lotes recibidos'],
   ['/search?for=86&hulls=86-1,86-2', 'Lots held by 2 hulls entered', 'Lotes que contienen 2 cascos escritos'],
+  ['/store', 'Lots that wait to be released', 'Lotes que esperan ser liberados'],
+  ['/store/receive', 'Our lot code', 'Nuestro código de lote'],
+  ['/store/mix', 'Never mix catalyst and promoter directly', 'Nunca mezcle directamente catalizador y promotor'],
+  ['/store/kit', 'A kit is a lot of its own', 'Un kit es un lote propio'],
+  ['/store/materials', 'Materials, by code', 'Materiales, por código'],
+  ['/store/lots/R-BAD', 'Received = used', 'Recibido = usado'],
+  ['/tanks/T1', 'Received lots in the tank now', 'Lotes recibidos en el tanque ahora'],
+  ['/labels?of=lot&codes=R-BAD', 'on 1 page', 'en 1 página'],
   ['/settings', 'These choices are kept', 'Estas elecciones se guardan'],
   ['/sign-in', 'Each entry is kept', 'Cada anotación se guarda'],
   ['/enrol', 'Enter the one-time code', 'Escriba el código de un solo uso'],
@@ -74,16 +82,19 @@ describe('every page', () => {
 });
 
 describe('on a device that is touched', () => {
-  it.each(['/hulls/86-1', '/lots', '/settings'])('what is pressed at %s is 48 px high', async (address) => {
-    await open(address, PHONE);
-    await page.getByRole('heading', { level: 1 }).waitFor();
-    await page.waitForLoadState('networkidle');
-    const low = await page.evaluate<string[]>(
-      `[...document.querySelectorAll('button:not(.skip, .spot-button), .bar a, .radio, select, input:not([type=radio], [type=search]), textarea')]
+  it.each(['/hulls/86-1', '/lots', '/settings', '/store', '/store/receive', '/store/lots/R-BAD', '/tanks/T1'])(
+    'what is pressed at %s is 48 px high',
+    async (address) => {
+      await open(address, PHONE);
+      await page.getByRole('heading', { level: 1 }).waitFor();
+      await page.waitForLoadState('networkidle');
+      const low = await page.evaluate<string[]>(
+        `[...document.querySelectorAll('button:not(.skip, .spot-button), .bar a, .radio, select, input:not([type=radio], [type=search]), textarea')]
         .filter((each) => each.offsetParent !== null && each.offsetHeight < 48)
         .map((each) => each.outerHTML.slice(0, 80))`,
-    );
-    expect(low).toEqual([]);
-    await close();
-  });
+      );
+      expect(low).toEqual([]);
+      await close();
+    },
+  );
 });

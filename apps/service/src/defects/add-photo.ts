@@ -14,7 +14,6 @@ export type { AddedPhoto };
 export class AddPhoto {
   constructor(
     private readonly db: DataSource,
-    private readonly db: DataSource,
     private readonly record: RecordFact,
     private readonly store: PhotoStore,
   ) {}

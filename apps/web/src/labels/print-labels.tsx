@@ -1,6 +1,6 @@
 import type { LabelStockView } from '@hull-record/contracts';
 import { useMutation } from '@tanstack/react-query';
-import { useEffect, useState } from 'react';
+import { useRef, useState } from 'react';
 import { postPaper } from '../api/post-paper.js';
 import { Trouble } from '../asked/trouble.js';
 import { mark } from '../marks/mark.js';
@@ -16,6 +16,7 @@ interface PrintLabelsProps {
   readonly stocks: readonly LabelStockView[];
 }
 
+const NAMES = { stock: 'stock', skip: 'skip' } as const;
 const STOCK_KEPT = 'hull-record.label-stock';
 
 /** Chooses the stock and how many places of the sheet are used already, shows the sheet, and makes the PDF. */
@@ -25,11 +26,21 @@ export const PrintLabels = ({ of, codes, stocks }: PrintLabelsProps) => {
   const [skip, setSkip] = useState('0');
   const stock = stocks.find((each) => each.name === name) ?? stocks[0];
   const skipped = Math.max(0, Math.trunc(Number(skip)) || 0);
+  const kept = useRef<string | null>(null);
   const making = useMutation({
-    mutationFn: () =>
-      postPaper('/api/labels.pdf', { stock: stock?.name, labels: codes.map((code) => ({ of, code })), skip: skipped }),
+    mutationFn: async () => {
+      const file = await postPaper('/api/labels.pdf', {
+        stock: stock?.name,
+        labels: codes.map((code) => ({ of, code })),
+        skip: skipped,
+      });
+      // The address of a file is kept by the browser until it is given up.
+      if (kept.current !== null) URL.revokeObjectURL(kept.current);
+      kept.current = URL.createObjectURL(file);
+      return kept.current;
+    },
   });
-  const made = useAddressOf(making.data);
+  const made = making.data ?? null;
   if (stock === undefined) return null;
   const choose = (chosen: string): void => {
     setName(chosen === '' ? stock.name : chosen);
@@ -41,7 +52,7 @@ export const PrintLabels = ({ of, codes, stocks }: PrintLabelsProps) => {
     <>
       <div className="filter">
         <Choice
-          name="stock"
+          name={NAMES.stock}
           label={t('labels.stock')}
           value={stock.name}
           options={stocks.slice(1).map((each) => [each.name, sizeOf(each, t)])}
@@ -50,7 +61,7 @@ export const PrintLabels = ({ of, codes, stocks }: PrintLabelsProps) => {
         />
         {isSheet ? (
           <TextField
-            name="skip"
+            name={NAMES.skip}
             label={t('labels.skip')}
             hint={t('labels.skipHint')}
             kind="decimal"
@@ -89,18 +100,3 @@ const sizeOf = ({ name, label, columns, rows }: LabelStockView, t: ReturnType<ty
         height: label.heightMm,
         count: columns * rows,
       });
-
-/** An address at which the browser shows a file; it is given up when there is another. */
-const useAddressOf = (file: Blob | undefined): string | null => {
-  const [address, setAddress] = useState<string | null>(null);
-  useEffect(() => {
-    if (file === undefined) return undefined;
-    const made = URL.createObjectURL(file);
-    setAddress(made);
-    return () => {
-      URL.revokeObjectURL(made);
-      setAddress(null);
-    };
-  }, [file]);
-  return address;
-};

@@ -25,15 +25,7 @@ export const AddCertificate = ({ lot }: { readonly lot: string }) => {
           <p>{mark('made', t('store.photoKept', { digest: result.originalSha256.slice(0, 12) }))}</p>
         )}
       >
-        {() => (
-          <PhotoField
-            key={chosen}
-            name="photo"
-            label={t('store.photo')}
-            hint={t('store.photoHint')}
-            onChosen={setPhoto}
-          />
-        )}
+        {() => <PhotoField key={chosen} label={t('store.photo')} hint={t('store.photoHint')} onChosen={setPhoto} />}
       </RecordForm>
     </Allowed>
   );

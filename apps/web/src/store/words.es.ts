@@ -239,7 +239,7 @@ export const storeEs = {
   'store.identifyDo': 'Anotarlo',
   'store.identifySure': 'Todo lo tomado de {lot} será del lote {as}. Los cascos que lo contienen lo siguen.',
   'store.identified': '{count, plural, one {# uso corregido} other {# usos corregidos}}.',
-  'store.balance': 'Balance',
+  'store.balance': 'Cuenta de kilogramos',
   'store.theBalance': 'el balance',
   'store.balanceIs':
     'Recibido = usado + puesto en otros lotes + perdido (desechado, purgado, derramado, guardado, devuelto) + resto − diferencia al contar.',

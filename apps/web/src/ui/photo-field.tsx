@@ -1,21 +1,23 @@
 import { useId } from 'react';
 
+/** The field of the form that the service reads a photo from. */
+const NAME = 'photo';
+
 interface PhotoFieldProps {
-  readonly name: string;
   readonly label: string;
   readonly hint: string;
   readonly onChosen: (photo: File | null) => void;
 }
 
 /** A photo from the camera of the device, or from its files. */
-export const PhotoField = ({ name, label, hint, onChosen }: PhotoFieldProps) => {
+export const PhotoField = ({ label, hint, onChosen }: PhotoFieldProps) => {
   const id = useId();
   return (
     <div className="field photo-field">
       <label htmlFor={id}>{label}</label>
       <input
         id={id}
-        name={name}
+        name={NAME}
         type="file"
         accept="image/jpeg,image/png,image/webp"
         capture="environment"
