@@ -26,6 +26,9 @@ function rememberedPlace(dataDir: string): string | undefined {
   throw new EmbeddedPostgresError('data-missing', message);
 }
 
+/** Where the cluster of a DATA_DIR is, if there is one. */
+export const placeOfCluster = (dataDir: string): string => rememberedPlace(dataDir) ?? join(dataDir, 'pg');
+
 /** Remembers a cluster outside its DATA_DIR; called when it is complete, so that the file never names half a cluster. */
 export function rememberPlace(dataDir: string, cluster: string): void {
   if (cluster !== join(dataDir, 'pg')) writeFileSync(locationFile(dataDir), `${cluster}\n`);
