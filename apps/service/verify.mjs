@@ -7,7 +7,7 @@ const require = createRequire(import.meta.url);
 const project = fileURLToPath(new URL('tsconfig.json', import.meta.url));
 const built = spawnSync(process.execPath, [require.resolve('typescript/bin/tsc'), '-b', project], { stdio: 'inherit' });
 if (built.status !== 0) {
-  console.error('Cannot verify: the build failed; see above.');
+  process.stderr.write('Cannot verify: the build failed; see above.\n');
   process.exit(2);
 }
 await import('./dist/verify-main.js');

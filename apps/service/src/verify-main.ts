@@ -3,8 +3,8 @@ import { runVerify } from './verify/command.js';
 import { whyNotStarted } from './platform/config/why-not-started.js';
 
 try {
-  process.exitCode = await runVerify(process.argv.slice(2), process.env, (line) => console.log(line));
+  process.exitCode = await runVerify(process.argv.slice(2), process.env, (line) => process.stdout.write(`${line}\n`));
 } catch (error) {
-  console.error(`Cannot verify.\n${whyNotStarted(error)}`);
+  process.stderr.write(`Cannot verify.\n${whyNotStarted(error)}\n`);
   process.exitCode = 2;
 }
