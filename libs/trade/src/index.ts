@@ -16,6 +16,7 @@ export * from './hull-map.js';
 export * from './hull-number.js';
 export * from './judge.js';
 export * from './material-roles.js';
+export * from './nearest-place.js';
 export * from './numbers.js';
 export * from './place.js';
 export * from './skin.js';

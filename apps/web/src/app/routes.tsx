@@ -91,7 +91,45 @@ const stationOutbox = createRoute({
   path: '/outbox',
   component: lazyRouteComponent(() => import('../station/outbox-page.js'), 'OutboxPage'),
 });
-const station = stationFrame.addChildren([stationStart, stationTakeOver, stationOutbox]);
+const bay = createRoute({
+  ...atStation,
+  path: '/bay',
+  component: lazyRouteComponent(() => import('../bay/bay-page.js'), 'BayPage'),
+});
+const bayPart = createRoute({
+  ...atStation,
+  path: '/bay/$part',
+  component: lazyRouteComponent(() => import('../bay/part-page.js'), 'PartPage'),
+});
+const bayDefect = createRoute({
+  ...atStation,
+  path: '/bay/$part/defect',
+  component: lazyRouteComponent(() => import('../bay/defect/log-defect-page.js'), 'LogDefectPage'),
+});
+const bayRepair = createRoute({
+  ...atStation,
+  path: '/bay/$part/repair',
+  component: lazyRouteComponent(() => import('../bay/repair/repair-page.js'), 'RepairPage'),
+});
+const bayTouchUp = createRoute({
+  ...atStation,
+  path: '/bay/$part/touch-up',
+  component: lazyRouteComponent(() => import('../bay/touch-up/touch-up-page.js'), 'TouchUpPage'),
+});
+const bayJudge = createRoute({
+  ...atStation,
+  path: '/bay/$part/judge/$mark',
+  component: lazyRouteComponent(() => import('../bay/judge/judge-page.js'), 'JudgePage'),
+});
+const bayAnswer = createRoute({
+  ...atStation,
+  path: '/bay/$part/answer/$mark',
+  component: lazyRouteComponent(() => import('../bay/answer/answer-page.js'), 'AnswerPage'),
+});
+const station = stationFrame.addChildren([
+  ...[stationStart, stationTakeOver, stationOutbox],
+  ...[bay, bayPart, bayDefect, bayRepair, bayTouchUp, bayJudge, bayAnswer],
+]);
 
 /** Every page by its address; each is fetched when it is first gone to. */
 export const routeTree = root.addChildren([

@@ -1,4 +1,7 @@
 import { appEn } from './app.en.js';
+import { bayEn } from '../bay/words.en.js';
+import { repairEn } from '../bay/repair/words.en.js';
+import { skinEn } from '../skin/words.en.js';
 import { defectsEn } from '../defects/words.en.js';
 import { homeEn } from '../home/words.en.js';
 import { hullsEn } from '../hulls/words.en.js';
@@ -26,6 +29,9 @@ export const en = {
   ...readingsEn,
   ...lotsEn,
   ...defectsEn,
+  ...bayEn,
+  ...repairEn,
+  ...skinEn,
   ...searchEn,
   ...outboxEn,
   ...stationEn,

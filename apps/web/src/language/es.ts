@@ -1,5 +1,8 @@
 import type { Catalogue } from './catalogue.js';
 import { appEs } from './app.es.js';
+import { bayEs } from '../bay/words.es.js';
+import { repairEs } from '../bay/repair/words.es.js';
+import { skinEs } from '../skin/words.es.js';
 import { defectsEs } from '../defects/words.es.js';
 import { homeEs } from '../home/words.es.js';
 import { hullsEs } from '../hulls/words.es.js';
@@ -27,6 +30,9 @@ export const es: Catalogue = {
   ...readingsEs,
   ...lotsEs,
   ...defectsEs,
+  ...bayEs,
+  ...repairEs,
+  ...skinEs,
   ...searchEs,
   ...outboxEs,
   ...stationEs,

@@ -44,6 +44,7 @@ export const termsEn = {
   'term.wet film': 'wet film',
   'term.thickness': 'thickness',
   'term.Barcol hardness': 'Barcol hardness',
+  'term.bucket or gun': 'bucket or gun',
   'term.gel time': 'gel time',
   'term.peak exotherm': 'peak exotherm',
   'term.viscosity': 'viscosity',

@@ -46,6 +46,7 @@ export const termsEs = {
   'term.wet film': 'película húmeda',
   'term.thickness': 'espesor',
   'term.Barcol hardness': 'dureza Barcol',
+  'term.bucket or gun': 'cubo o pistola',
   'term.gel time': 'tiempo de gel',
   'term.peak exotherm': 'pico exotérmico',
   'term.viscosity': 'viscosidad',

@@ -10,6 +10,15 @@ const KINDS = {
   '/api/layers/:layer/used': 'outbox.kind.used',
   '/api/layers/:layer/readings': 'outbox.kind.readings',
   '/api/layers/:layer/signatures': 'outbox.kind.signature',
+  '/api/parts/:part/defects': 'outbox.kind.defect',
+  '/api/defects/:defect/photos': 'outbox.kind.photo',
+  '/api/defects/:defect/answers': 'outbox.kind.answer',
+  '/api/parts/:part/repairs': 'outbox.kind.repair',
+  '/api/parts/:part/touch-ups': 'outbox.kind.touchUp',
+  '/api/repairs/:repair/readings': 'outbox.kind.readings',
+  '/api/repairs/:repair/acceptances': 'outbox.kind.judgement',
+  '/api/touch-ups/:touchUp/acceptances': 'outbox.kind.judgement',
+  '/api/repairs/:repair/re-inspections': 'outbox.kind.inspection',
   '/api/unproved-entries/:entry/confirmations': 'outbox.kind.confirmation',
 } as const satisfies Readonly<Record<string, KindOfEntry>>;
 

@@ -38,5 +38,12 @@ export const outboxEn = {
   'outbox.kind.readings': 'Reading',
   'outbox.kind.signature': 'Hold point signed',
   'outbox.kind.confirmation': 'Confirmation',
+  'outbox.kind.defect': 'Defect',
+  'outbox.kind.photo': 'Photo',
+  'outbox.kind.answer': 'Answer',
+  'outbox.kind.repair': 'Repair',
+  'outbox.kind.touchUp': 'Touch-ups',
+  'outbox.kind.judgement': 'Acceptance or refusal',
+  'outbox.kind.inspection': 'Inspection again',
   'outbox.kind.other': 'Entry',
 } as const;

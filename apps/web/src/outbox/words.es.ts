@@ -40,5 +40,12 @@ export const outboxEs = {
   'outbox.kind.readings': 'Medición',
   'outbox.kind.signature': 'Punto de espera firmado',
   'outbox.kind.confirmation': 'Confirmación',
+  'outbox.kind.defect': 'Defecto',
+  'outbox.kind.photo': 'Foto',
+  'outbox.kind.answer': 'Respuesta',
+  'outbox.kind.repair': 'Reparación',
+  'outbox.kind.touchUp': 'Retoques',
+  'outbox.kind.judgement': 'Aceptación o rechazo',
+  'outbox.kind.inspection': 'Nueva inspección',
   'outbox.kind.other': 'Anotación',
 } satisfies Record<keyof typeof outboxEn, string>;

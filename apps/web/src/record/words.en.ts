@@ -30,6 +30,7 @@ export const recordEn = {
   'record.part': 'Part',
   'record.reason': 'Reason',
   'record.note': 'Note',
+  'record.photo': 'Photo {number}',
   'record.what': 'What',
   'record.when': 'When',
   'record.origin.received': 'received from a supplier',

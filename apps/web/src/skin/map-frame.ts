@@ -10,6 +10,8 @@ export interface Frame {
   readonly bowLeft: boolean;
   readonly seenFrom: SeenFrom;
   readonly at: (point: MapPoint) => MapPoint;
+  /** Which point of the map lies there; the inverse of `at`. */
+  readonly back: (onBoard: MapPoint) => MapPoint;
 }
 
 /** Room left around the skin, mm. */
@@ -36,5 +38,9 @@ export const frameOf = (kind: string, skin: Skin): Frame => {
     bowLeft,
     seenFrom,
     at: ({ x, y }) => ({ x: MARGIN_MM + (bowLeft ? skin.lengthMm - x : x + aft), y: half + MARGIN_MM - y }),
+    back: ({ x, y }) => ({
+      x: bowLeft ? skin.lengthMm - (x - MARGIN_MM) : x - MARGIN_MM - aft,
+      y: half + MARGIN_MM - y,
+    }),
   };
 };

@@ -29,6 +29,12 @@ export const STATION_TASKS: readonly StationTask[] = [
   },
   { to: '/station/sign', name: 'station.task.sign', help: 'station.task.signHelp', roles: ['inspector', 'quality'] },
   {
+    to: '/station/bay',
+    name: 'station.task.bay',
+    help: 'station.task.bayHelp',
+    roles: ['receiving', 'laminator', 'shift lead', 'inspector', 'patcher', 'quality', 'warranty'],
+  },
+  {
     to: '/station/confirm',
     name: 'station.task.confirm',
     help: 'station.task.confirmHelp',

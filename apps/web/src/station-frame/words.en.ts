@@ -19,6 +19,8 @@ export const stationEn = {
   'station.task.readingsHelp': 'film, hardness, climate, spot by spot',
   'station.task.sign': 'Sign a hold point',
   'station.task.signHelp': 'of a layer that others made',
+  'station.task.bay': 'Defects and repairs',
+  'station.task.bayHelp': 'Log a defect on the hull map, touch up, repair, accept what others did',
   'station.task.confirm': 'Confirm entries',
   'station.task.confirmHelp': 'what a tablet sent in your name without a PIN',
 } as const;

@@ -21,6 +21,8 @@ export const stationEs = {
   'station.task.readingsHelp': 'película, dureza, clima, punto por punto',
   'station.task.sign': 'Firmar un punto de espera',
   'station.task.signHelp': 'de una capa que hicieron otros',
+  'station.task.bay': 'Defectos y reparaciones',
+  'station.task.bayHelp': 'Anotar un defecto en el mapa del casco, retocar, reparar, aceptar lo que hicieron otros',
   'station.task.confirm': 'Confirmar anotaciones',
   'station.task.confirmHelp': 'lo que una tableta envió en su nombre sin PIN',
 } satisfies Record<keyof typeof stationEn, string>;

@@ -7,6 +7,8 @@ interface ButtonProps {
   readonly type?: 'button' | 'submit';
   /** It was pressed and what it does is not done: it keeps the focus and does not answer. */
   readonly busy?: boolean;
+  /** It cannot be pressed yet; the page says beside it what is missing. */
+  readonly disabled?: boolean;
   readonly className?: string;
   readonly label?: string;
   readonly ref?: Ref<HTMLButtonElement>;
@@ -16,6 +18,7 @@ interface ButtonProps {
 export const Button = ({
   children,
   busy = false,
+  disabled = false,
   className = 'btn',
   label,
   onPress,
@@ -26,6 +29,7 @@ export const Button = ({
     type={type}
     className={className}
     isPending={busy}
+    isDisabled={disabled}
     {...(onPress ? { onPress } : {})}
     {...(label === undefined ? {} : { 'aria-label': label })}
     {...(ref ? { ref } : {})}

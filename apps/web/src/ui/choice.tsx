@@ -1,7 +1,7 @@
 import { useId } from 'react';
 
 interface ChoiceProps {
-  readonly name: string;
+  readonly name?: string;
   readonly label: string;
   readonly value: string;
   readonly options: readonly (readonly [value: string, words: string])[];

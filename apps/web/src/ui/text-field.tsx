@@ -1,7 +1,8 @@
 import { FieldError, Input, Label, Text, TextArea, TextField as KitField } from 'react-aria-components';
 
 interface TextFieldProps {
-  readonly name: string;
+  /** By which the service's complaints find the field. */
+  readonly name?: string;
   readonly label: string;
   readonly value: string;
   readonly onChange: (value: string) => void;
@@ -19,7 +20,7 @@ interface TextFieldProps {
 export const TextField = ({ name, label, value, onChange, hint, kind, fills = 'off' }: TextFieldProps) => (
   <KitField
     className="field"
-    name={name}
+    {...(name === undefined ? {} : { name })}
     value={value}
     onChange={onChange}
     type={TYPES[kind]}

@@ -1,0 +1,43 @@
+import { getRouteApi } from '@tanstack/react-router';
+import { useState } from 'react';
+import { useWords } from '../../words/use-words.js';
+import { Kept } from '../kept.js';
+import { PartFrame } from '../part-frame.js';
+import { useLookAgain } from '../use-look-again.js';
+import { DefectForm } from './defect-form.js';
+
+const route = getRouteApi('/station/bay/$part/defect');
+
+/** Logs a defect of one part, and says what became of it. */
+export const LogDefectPage = () => {
+  const { t } = useWords();
+  const { part: number } = route.useParams();
+  const [kept, setKept] = useState<string>();
+  const lookAgain = useLookAgain(number);
+  const again = (): void => {
+    setKept(undefined);
+    lookAgain();
+  };
+  return (
+    <PartFrame number={number} task={t('bay.newDefect')}>
+      {(at) =>
+        kept === undefined ? (
+          <DefectForm at={at} onKept={setKept} />
+        ) : (
+          <Kept
+            id={kept}
+            part={number}
+            waits={t('bay.waits')}
+            again={t('bay.another')}
+            onAgain={again}
+            next={(mark = '') => (
+              <p>
+                <b>{t('bay.recorded', { mark })}</b> {t('bay.chalk', { mark })}
+              </p>
+            )}
+          />
+        )
+      }
+    </PartFrame>
+  );
+};

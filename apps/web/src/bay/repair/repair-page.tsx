@@ -1,0 +1,45 @@
+import { getRouteApi } from '@tanstack/react-router';
+import { useState } from 'react';
+import { useWords } from '../../words/use-words.js';
+import { useHolder } from '../../station-frame/use-holder.js';
+import { Kept } from '../kept.js';
+import { PartFrame } from '../part-frame.js';
+import { useLookAgain } from '../use-look-again.js';
+import { RepairForm } from './repair-form.js';
+
+const route = getRouteApi('/station/bay/$part/repair');
+
+/** A repair of one part, from its order to handing it back. */
+export const RepairPage = () => {
+  const { t } = useWords();
+  const { part: number } = route.useParams();
+  const [kept, setKept] = useState<string>();
+  const lookAgain = useLookAgain(number);
+  const badge = useHolder()?.badge ?? '';
+  const again = (): void => {
+    setKept(undefined);
+    lookAgain();
+  };
+  return (
+    <PartFrame number={number} task={t('bay.repairOrder')}>
+      {(at) =>
+        kept === undefined ? (
+          <RepairForm key={badge} at={at} badge={badge} onKept={setKept} />
+        ) : (
+          <Kept
+            id={kept}
+            part={number}
+            waits={t('bay.waitsToAccept')}
+            again={t('bay.anotherRepair')}
+            onAgain={again}
+            next={(mark = '') => (
+              <p>
+                <b>{t('bay.recorded', { mark })}</b> {t('bay.handedBack', { mark })}
+              </p>
+            )}
+          />
+        )
+      }
+    </PartFrame>
+  );
+};
