@@ -19,6 +19,30 @@ const hull = createRoute({
   path: '/hulls/$number',
   component: lazyRouteComponent(() => import('../hulls/hull-page.js'), 'HullPage'),
 });
+const map = createRoute({
+  ...under,
+  path: '/map',
+  validateSearch: texts('model', 'part', 'kind', 'layer', 'mold', 'lot', 'from', 'until', 'area'),
+  component: lazyRouteComponent(() => import('../map/map-page.js'), 'MapPage'),
+});
+const traces = createRoute({
+  ...under,
+  path: '/trace',
+  validateSearch: texts('of'),
+  component: lazyRouteComponent(() => import('../traces/traces-page.js'), 'TracesPage'),
+});
+const lotTrace = createRoute({
+  ...under,
+  path: '/trace/lots/$lot',
+  validateSearch: texts('pick'),
+  component: lazyRouteComponent(() => import('../traces/lot-trace-page.js'), 'LotTracePage'),
+});
+const hullTrace = createRoute({
+  ...under,
+  path: '/trace/hulls/$number',
+  validateSearch: texts('also', 'pick'),
+  component: lazyRouteComponent(() => import('../traces/hull-trace-page.js'), 'HullTracePage'),
+});
 const lots = createRoute({
   ...under,
   path: '/lots',
@@ -133,6 +157,7 @@ const station = stationFrame.addChildren([
 
 /** Every page by its address; each is fetched when it is first gone to. */
 export const routeTree = root.addChildren([
+  ...[map, traces, lotTrace, hullTrace],
   ...[home, hulls, hull, lots, lot, defect, search, settings],
   ...[signIn, enrol, ownHulls, label, station],
   ...deskRoutes,

@@ -79,6 +79,8 @@ const Ways = () => {
       {ofPlant ? <Link to="/hulls">{t('app.nav.hulls')}</Link> : null}
       {ofPlant ? <Link to="/lots">{t('app.nav.lots')}</Link> : null}
       {ofPlant ? <DeskWays /> : null}
+      {ofPlant ? <Link to="/trace">{t('traces.nav')}</Link> : null}
+      {ofPlant ? <Link to="/map">{t('manyMap.nav')}</Link> : null}
       {ofPlant ? <Link to="/search">{t('app.nav.search')}</Link> : null}
     </>
   );

@@ -11,7 +11,7 @@ interface FieldOf<Name extends string> {
   readonly name: Name;
   readonly label: string;
   readonly hint?: string;
-  readonly kind: 'text' | 'percent' | 'lines' | 'choice';
+  readonly kind: 'text' | 'percent' | 'mm' | 'day' | 'lines' | 'choice';
   readonly options?: readonly (readonly [value: string, words: string])[];
   readonly none?: string;
   /** Where the service points to when it finds this field wrong: the start of a JSON pointer. */

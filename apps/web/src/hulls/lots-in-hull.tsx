@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
 import type { LotInHull } from '@hull-record/contracts';
 import { hullLotsQuery } from '../api/queries.js';
 import { Answer } from '../asked/answer.js';
@@ -20,6 +21,11 @@ export const LotsInHull = ({ number }: { readonly number: string }) => {
   const columns = useColumns();
   return (
     <Section name={t('hulls.lotsIn')}>
+      <p>
+        <Link to="/trace/hulls/$number" params={{ number }}>
+          {t('record.traceHull')}
+        </Link>
+      </p>
       <Answer what={t('hulls.lotsOf', { number })} query={query}>
         {({ lots, assumes, recomputing }) =>
           lots.length === 0 ? (

@@ -7,6 +7,8 @@ import { homeEn } from '../home/words.en.js';
 import { hullsEn } from '../hulls/words.en.js';
 import { lotsEn } from '../lots/words.en.js';
 import { readingsEn } from '../hulls/readings-words.en.js';
+import { manyMapEn } from '../map/words.en.js';
+import { tracesEn } from '../traces/words.en.js';
 import { recordEn } from '../record/words.en.js';
 import { ownHullsEn } from '../own-hulls/words.en.js';
 import { outboxEn } from '../outbox/words.en.js';
@@ -38,6 +40,8 @@ export const en = {
   ...signInEn,
   ...ownHullsEn,
   ...settingsEn,
+  ...manyMapEn,
+  ...tracesEn,
   ...recordEn,
   ...kindsEn,
   ...termsEn,

@@ -8,6 +8,8 @@ import { homeEs } from '../home/words.es.js';
 import { hullsEs } from '../hulls/words.es.js';
 import { lotsEs } from '../lots/words.es.js';
 import { readingsEs } from '../hulls/readings-words.es.js';
+import { manyMapEs } from '../map/words.es.js';
+import { tracesEs } from '../traces/words.es.js';
 import { recordEs } from '../record/words.es.js';
 import { ownHullsEs } from '../own-hulls/words.es.js';
 import { outboxEs } from '../outbox/words.es.js';
@@ -39,6 +41,8 @@ export const es: Catalogue = {
   ...signInEs,
   ...ownHullsEs,
   ...settingsEs,
+  ...manyMapEs,
+  ...tracesEs,
   ...recordEs,
   ...kindsEs,
   ...termsEs,

@@ -1,5 +1,5 @@
 import { useInfiniteQuery } from '@tanstack/react-query';
-import { getRouteApi } from '@tanstack/react-router';
+import { getRouteApi, Link } from '@tanstack/react-router';
 import { lotHullsQuery } from '../api/queries.js';
 import { FilterForm } from '../asked/filter-form.js';
 import { PagedTable } from '../asked/paged-table.js';
@@ -24,6 +24,11 @@ export const HullsThatHold = ({ lot }: { readonly lot: string }) => {
   );
   return (
     <>
+      <p>
+        <Link to="/trace/lots/$lot" params={{ lot }}>
+          {t('record.traceLot')}
+        </Link>
+      </p>
       <FilterForm
         button={t('app.show')}
         fields={[

@@ -49,6 +49,11 @@ export const recordEn = {
   'record.along': '({percent} % of length)',
   'record.onShell': '{side}, {along} mm from the transom, {girth} mm from the keel',
   'record.onTransom': 'transom, {side}, {offset} mm off the centreline, {height} mm up',
+  'record.rowsOf': '{what}: {from} to {to} of {count}',
+  'record.earlierRows': 'Earlier {what}',
+  'record.nextRows': 'Next {what}',
+  'record.traceLot': 'See where it went, drawn by kilograms',
+  'record.traceHull': 'See where they came from, drawn by kilograms',
   'record.wellMixed': 'Assumes a well-mixed tank.',
   'record.noHulls':
     'No hull is recorded yet. First register a material, a model with its schedule and a mold, receive the lots, and then start a hull: the <api>API page</api> shows each call.',

@@ -51,6 +51,11 @@ export const recordEs = {
   'record.along': '({percent} % de la eslora)',
   'record.onShell': '{side}, a {along} mm del espejo de popa, a {girth} mm de la quilla',
   'record.onTransom': 'espejo de popa, {side}, a {offset} mm de la línea de crujía, a {height} mm de altura',
+  'record.rowsOf': '{what}: de {from} a {to} de {count}',
+  'record.earlierRows': 'Ver antes: {what}',
+  'record.nextRows': 'Ver más: {what}',
+  'record.traceLot': 'Ver adónde fue, dibujado por kilogramos',
+  'record.traceHull': 'Ver de dónde vienen, dibujado por kilogramos',
   'record.wellMixed': 'Supone un tanque bien mezclado.',
   'record.noHulls':
     'Aún no hay ningún casco registrado. Primero registre un material, un modelo con su plan y un molde, reciba los lotes y después inicie un casco: la <api>página de la API</api> muestra cada llamada.',

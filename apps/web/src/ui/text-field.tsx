@@ -8,10 +8,10 @@ interface TextFieldProps {
   readonly onChange: (value: string) => void;
   readonly hint?: string | undefined;
   /**
-   * `percent` takes a number from 0 to 100, `decimal` is kept digit by digit, `lines` takes several lines, `words` a
+   * `percent` takes a number from 0 to 100, `mm` one that may be negative, `decimal` is kept digit by digit, `lines` takes several lines, `words` a
    * sentence; `secret` is not shown; `day` and `moment` are as the browser asks for them.
    */
-  readonly kind: 'text' | 'words' | 'percent' | 'decimal' | 'lines' | 'secret' | 'day' | 'moment';
+  readonly kind: 'text' | 'words' | 'percent' | 'mm' | 'decimal' | 'lines' | 'secret' | 'day' | 'moment';
   /** What the browser may fill in (HTML, autofill). */
   readonly fills?: string;
 }
@@ -40,11 +40,20 @@ export const TextField = ({ name, label, value, onChange, hint, kind, fills = 'o
 );
 
 const TYPES = {
-  ...{ text: 'text', words: 'text', lines: 'text', decimal: 'text', percent: 'number', secret: 'password' },
+  ...{
+    text: 'text',
+    words: 'text',
+    lines: 'text',
+    decimal: 'text',
+    percent: 'number',
+    mm: 'number',
+    secret: 'password',
+  },
   ...{ day: 'date', moment: 'datetime-local' },
 } as const;
 const LONGEST: Readonly<Record<string, number>> = { secret: 200, words: 400 };
 const MORE: Readonly<Record<string, object>> = {
   percent: { min: 0, max: 100, step: 'any', inputMode: 'decimal' },
+  mm: { min: -100_000, max: 100_000, step: 'any', inputMode: 'decimal' },
   decimal: { inputMode: 'decimal' },
 };
