@@ -1,6 +1,6 @@
 import type { PartKindName } from './part-kinds.js';
 import type { MapPoint, Skin } from '@hull-record/trade';
-import { useMemo, useState, type KeyboardEvent } from 'react';
+import { useMemo, useRef, useState, type KeyboardEvent } from 'react';
 import { frameOf } from '../skin/map-frame.js';
 import { SkinShapes } from '../skin/skin-shapes.js';
 import { Button } from '../ui/button.js';
@@ -33,7 +33,8 @@ export const MapBoard = ({ kind, skin, spots, cells, area, onArea, words }: MapB
   });
   const [dragging, setDragging] = useState<Dragging>('moving');
   const chosen = ({ from, to }: Chosen): void => onArea(areaBetween(toMap(from), toMap(to)));
-  const view = useView({ board: frame, dragging, onChosen: chosen });
+  const drawing = useRef<SVGSVGElement>(null);
+  const view = useView({ drawing, board: frame, dragging, onChosen: chosen });
   const dots = useMemo(() => dotsOf(spots, frame.at), [spots, frame]);
   const size = cellSizeMm(skin.lengthMm);
   const shades = useMemo(() => shadesOf(cells, size, frame.at), [cells, size, frame]);
@@ -45,7 +46,7 @@ export const MapBoard = ({ kind, skin, spots, cells, area, onArea, words }: MapB
       <p className="side note soft">{term('port')}</p>
       <div className="map board" role="group" aria-label={t('manyMap.keys')} tabIndex={0} onKeyDown={keyPressed}>
         <svg
-          ref={view.drawing}
+          ref={drawing}
           viewBox={viewBoxOf(view.seen, frame)}
           style={{ aspectRatio: `${frame.width} / ${frame.height}` }}
           className={dragging}

@@ -16,14 +16,15 @@ export interface Chosen {
 }
 
 interface ViewProps {
+  /** The drawing that is moved. */
+  readonly drawing: RefObject<SVGSVGElement | null>;
   readonly board: BoardSize;
   readonly dragging: Dragging;
   readonly onChosen: (chosen: Chosen) => void;
 }
 
 /** What is seen of a board that is moved and enlarged by pointer, fingers, wheel and keys; and what is being chosen. */
-export const useView = ({ board, dragging, onChosen }: ViewProps) => {
-  const drawing = useRef<SVGSVGElement>(null);
+export const useView = ({ drawing, board, dragging, onChosen }: ViewProps) => {
   const [seen, setSeen] = useState<Seen>(whole(board));
   const [choosing, setChoosing] = useState<Chosen | null>(null);
   const fingers = useRef(new Map<number, BoardPoint>());
@@ -79,7 +80,7 @@ export const useView = ({ board, dragging, onChosen }: ViewProps) => {
     return true;
   };
   return {
-    ...{ drawing, seen, choosing, onKey },
+    ...{ seen, choosing, onKey },
     zoomIn: () => zoom(STEP),
     zoomOut: () => zoom(1 / STEP),
     showAll: () => setSeen(whole(board)),
