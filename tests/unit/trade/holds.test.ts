@@ -1,0 +1,121 @@
+import { describe, expect, it } from '@jest/globals';
+import fc from 'fast-check';
+import {
+  earliestArguable,
+  holdFigures,
+  HULL_DISPOSITIONS,
+  HULL_STATES,
+  hullStateAfter,
+  isDisposed,
+  isSameScope,
+  mayGoBy,
+  noticeDates,
+  WHOLE_SCOPE,
+  widerFields,
+  type HoldScope,
+} from '@hull-record/trade';
+
+describe('the state of a hull that a hold reached', () => {
+  it.each([
+    [null, null, 'in build'],
+    ['HIN affixed', null, 'in build'],
+    ['released', null, 'in stock'],
+    ['left the place of manufacture', null, 'on the way'],
+    ['left the place of manufacture', 'Northlight Marine', 'at dealer'],
+    ['warranty registered', 'Northlight Marine', 'with owner'],
+    ['returned', null, 'in stock'],
+    ['exported', null, 'exported'],
+    ['scrapped', null, 'scrapped'],
+  ])('after %s, of dealer %s, is %s', (newest, dealer, state) => {
+    expect(hullStateAfter(newest, dealer)).toBe(state);
+  });
+});
+
+describe('a hull that a hold reached', () => {
+  it('is disposed by anything but the finding that the fault is there; scrapped, by itself', () => {
+    expect(HULL_DISPOSITIONS.map((what) => isDisposed('at dealer', what))).toEqual([false, true, true, true, true]);
+    expect([isDisposed('in build', null), isDisposed('scrapped', null), isDisposed('scrapped', 'found')]).toEqual([
+      false,
+      true,
+      true,
+    ]);
+  });
+
+  it('counts once in each figure it belongs to, and every hull is open or disposed', () => {
+    const hull = fc.record({
+      state: fc.constantFrom(...HULL_STATES, null),
+      said: fc.array(fc.constantFrom(...HULL_DISPOSITIONS), { maxLength: 4 }),
+    });
+    fc.assert(
+      fc.property(fc.array(hull), (hulls) => {
+        const figures = holdFigures(hulls);
+        expect(figures.open + figures.disposed).toBe(hulls.length);
+        expect(figures.found).toBeLessThanOrEqual(figures.lookedAt);
+        expect(Math.max(figures.repaired, figures.found)).toBe(figures.found);
+        expect(figures.open === 0).toBe(hulls.every(({ state, said }) => isDisposed(state, said.at(-1) ?? null)));
+      }),
+    );
+  });
+});
+
+describe('the scope of a hold', () => {
+  const scope: HoldScope = {
+    minShare: 0.1,
+    zone: 'bottom',
+    from: '2026-01-05T00:00:00Z',
+    until: '2026-02-01T00:00:00Z',
+  };
+
+  it('is only ever narrowed', () => {
+    expect(widerFields(WHOLE_SCOPE, scope)).toEqual([]);
+    expect(widerFields(scope, WHOLE_SCOPE)).toEqual(['minShare', 'zone', 'from', 'until']);
+    expect(widerFields(scope, { ...scope, zone: 'side' })).toEqual(['zone']);
+    expect(widerFields(scope, { ...scope, from: '2026-01-05T01:00:00+02:00' })).toEqual(['from']);
+    expect(isSameScope(scope, { ...scope, from: '2026-01-05T02:00:00+02:00' })).toBe(true);
+  });
+});
+
+describe('the dates of a notice', () => {
+  const none = { discoveredOn: null, notifiedOn: null, initialReportOn: null, followUpOn: null };
+  const told = (facts: object, today: string) =>
+    noticeDates({ ...none, ...facts }, today).map(({ what, dueOn, state, days }) => [what, dueOn, state, days]);
+
+  it('run from a decision alone', () => {
+    expect(told({ initialReportOn: '2026-04-01' }, '2026-12-31')).toEqual([
+      ['notice', null, 'does not run', null],
+      ['initial report', null, 'does not run', null],
+      ['follow-up report', null, 'does not run', null],
+    ]);
+  });
+
+  it('are 30 days from discovery, and 60 from the initial report (33 CFR 179.05, 179.15(a))', () => {
+    expect(told({ discoveredOn: '2026-03-02' }, '2026-04-01')).toEqual([
+      ['notice', '2026-04-01', 'due', 0],
+      ['initial report', '2026-04-01', 'due', 0],
+      ['follow-up report', null, 'does not run', null],
+    ]);
+    const reported = { discoveredOn: '2026-03-02', notifiedOn: '2026-04-02', initialReportOn: '2026-04-01' };
+    expect(told(reported, '2026-06-01')).toEqual([
+      ['notice', '2026-04-01', 'done late', -61],
+      ['initial report', '2026-04-01', 'done in time', -61],
+      ['follow-up report', '2026-05-31', 'late', -1],
+    ]);
+  });
+
+  it('stand beside the earliest day from which somebody might argue', () => {
+    const days = [
+      { on: '2026-02-20', what: 'hold placed' },
+      { on: '2026-01-31', what: 'first report' },
+    ];
+    expect(earliestArguable(days)).toEqual({ on: '2026-01-31', what: 'first report' });
+    expect(earliestArguable([])).toBeNull();
+  });
+});
+
+describe('the mail of a notice', () => {
+  it('to purchasers is first-class or certified; dealers may be told faster, in writing', () => {
+    expect(mayGoBy('dealer', 'more expeditious, in writing')).toBe(true);
+    expect(mayGoBy('first purchaser', 'more expeditious, in writing')).toBe(false);
+    expect(mayGoBy('later owner', 'first-class mail')).toBe(true);
+  });
+});
