@@ -3,6 +3,7 @@ import { SKINS } from './shop-stock.js';
 import { NOTE, plain, received, STATION, used, type MakeSample } from './write-sample.js';
 import { ACCESS } from './write-samples-access.js';
 import { GUNS } from './write-samples-guns.js';
+import { HOLDS } from './write-samples-holds.js';
 import { STORE } from './write-samples-store.js';
 import { TOUCH_UPS } from './write-samples-touch-ups.js';
 import { CHECKS } from './write-samples-checks.js';
@@ -142,6 +143,7 @@ export const SAMPLES: Readonly<Record<string, MakeSample>> = {
   }),
   ...GUNS,
   ...STORE,
+  ...HOLDS,
   ...MOLDS,
   ...RULES,
   ...OWNERS,

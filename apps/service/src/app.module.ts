@@ -10,6 +10,7 @@ import { DispositionsModule } from './dispositions/dispositions.module.js';
 import { EquipmentModule } from './equipment/equipment.module.js';
 import { HealthModule } from './health/health.module.js';
 import { HullMapModule } from './hull-map/hull-map.module.js';
+import { HoldsModule } from './holds/holds.module.js';
 import { HullsModule } from './hulls/hulls.module.js';
 import { LabelsModule } from './labels/labels.module.js';
 import { LayersModule } from './layers/layers.module.js';
@@ -72,7 +73,7 @@ import { UnprovedEntriesModule } from './unproved-entries/unproved-entries.modul
 import { TraceModule } from './trace/trace.module.js';
 
 const FEATURES = [
-  ...[GunsModule, DropsModule, StoreModule, TouchUpsModule, GoOnsModule, NonconformitiesModule],
+  ...[GunsModule, DropsModule, StoreModule, HoldsModule, TouchUpsModule, GoOnsModule, NonconformitiesModule],
   ...[SignInModule, DevicesModule, TokensModule, UnprovedEntriesModule, KeptEntriesModule, OwnHullsModule],
   ...[ClimateModule, PlantRulesModule, FiguresModule, FlawLimitsModule, OwnersModule, FittedItemsModule, MoldsModule],
   ...[PeopleModule, EquipmentModule, DealersModule, MaterialsModule, TanksModule, LotsModule, ModelsModule],

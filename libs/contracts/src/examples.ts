@@ -1,5 +1,6 @@
 import { EXAMPLES_OF_ACCESS } from './examples-of-access.js';
 import { EXAMPLES_OF_GUNS } from './examples-of-guns.js';
+import { EXAMPLES_OF_HOLDS } from './examples-of-holds.js';
 import { EXAMPLES_OF_STORE } from './examples-of-store.js';
 import { EXAMPLES_OF_TOUCH_UPS } from './examples-of-touch-ups.js';
 import { EXAMPLES_OF_CHECKS } from './examples-of-checks.js';
@@ -44,6 +45,7 @@ export const EXAMPLES: Readonly<Partial<Record<keyof typeof routes, object>>> = 
   ...EXAMPLES_OF_ACCESS,
   ...EXAMPLES_OF_GUNS,
   ...EXAMPLES_OF_STORE,
+  ...EXAMPLES_OF_HOLDS,
   ...EXAMPLES_OF_MOLDS,
   ...EXAMPLES_OF_RULES,
   ...EXAMPLES_OF_LABELS,

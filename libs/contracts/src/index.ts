@@ -19,6 +19,7 @@ export * from './touch-ups.js';
 export * from './checks.js';
 export * from './owners.js';
 export * from './parts.js';
+export * from './holds.js';
 export * from './store.js';
 export * from './molds.js';
 export * from './label-path.js';

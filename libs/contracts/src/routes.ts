@@ -14,6 +14,7 @@ import { figureRoutes } from './figure-routes.js';
 import { ruleRoutes } from './rule-routes.js';
 import { labelRoutes } from './label-routes.js';
 import { moldRoutes } from './mold-routes.js';
+import { holdRoutes } from './hold-routes.js';
 import { storeRoutes } from './store-routes.js';
 import { paperRoutes } from './paper-routes.js';
 
@@ -32,6 +33,7 @@ export const routes = {
   ...touchUpRoutes,
   ...checkRoutes,
   ...ownerRoutes,
+  ...holdRoutes,
   ...moldRoutes,
   ...ruleRoutes,
   ...figureRoutes,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { get, post } from './route.js';
+import { HoldReceipt } from './holds.js';
 import * as store from './store.js';
 
 /** Containers, holds, losses, counts, retests and balances. */
@@ -35,7 +36,7 @@ export const stockRoutes = {
     tag: 'store',
     summary: 'Hold a lot, or one container of it.',
     body: store.PlaceHold,
-    response: store.HoldReceipt,
+    response: HoldReceipt,
   }),
   liftHold: post({
     path: '/api/holds/:hold/lifts',

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { Amount, AmountView, Decimal, Unit } from './amount.js';
 import { Meanwhile } from './lots.js';
+import { HoldScopeFields } from './holds.js';
 import { Code, Day, Envelope, Instant, NewCode, PageQuery, Text, page, receipt } from './envelope.js';
 
 const Certificate = z.record(z.string().max(80), z.union([z.string().max(400), z.number()]));
@@ -43,10 +44,9 @@ export const PlaceHold = Envelope.extend({
   kind: z.enum(['quality', 'safety']).describe('nobody goes on over a safety hold, and quality alone lifts it'),
   reason: Text,
   container: Code.optional(),
+  ...HoldScopeFields,
 }).meta({ id: 'PlaceHold' });
 export type PlaceHold = z.output<typeof PlaceHold>;
-export const HoldReceipt = receipt('HoldReceipt', z.object({ kind: z.string(), nonconformities: Meanwhile }));
-export type HoldReceipt = z.output<typeof HoldReceipt>;
 
 export const LiftHold = Envelope.extend({ reason: Text }).meta({ id: 'LiftHold' });
 export type LiftHold = z.output<typeof LiftHold>;

@@ -34,6 +34,17 @@ const RESTS: Readonly<Record<string, { readonly sql: string; readonly code: stri
     code: 'layers-made-by-it',
     remedy: 'Layers were made by the version the part was moved to: withdraw them first.',
   },
+  hold_scope: {
+    sql: `select from fact.hold_scope s join fact.hold_lift o on o.hold_id = s.hold_id and ${standing('o')} where s.root = $1
+      union all select from fact.hold_scope s where s.root = $1 and s.turn = 1`,
+    code: 'hold-rests-on-this',
+    remedy: 'The hold was placed so, or is over: withdraw the hold, or its end, first.',
+  },
+  hold_disposition: {
+    sql: `select from fact.hold_disposition d join fact.hold_lift o on o.hold_id = d.hold_id and o.closed and ${standing('o')} where d.root = $1`,
+    code: 'hold-is-closed',
+    remedy: 'The hold was closed on this: withdraw the closing first.',
+  },
   defect: {
     sql: `select from fact.repair_defect x join fact.repair r on r.root = x.repair_id and ${standing('r')} where x.defect_id = $1`,
     code: 'defect-is-repaired',

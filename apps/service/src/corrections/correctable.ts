@@ -36,6 +36,8 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
   container_fact: null,
   hold: null,
   hold_lift: null,
+  hold_scope: null,
+  hold_disposition: null,
   lot_loss: null,
   lot_count: null,
   lot_retest: null,
@@ -49,7 +51,12 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
 /** What goes with a fact when it is withdrawn: table and the column that points to its root (or, of signatures, to its version). */
 export const GOES_WITH: Readonly<Record<string, readonly { readonly table: string; readonly column: string }[]>> = {
   container: [{ table: 'container_fact', column: 'container_id' }],
-  hold: [{ table: 'hold_lift', column: 'hold_id' }],
+  hold: [
+    { table: 'hold_lift', column: 'hold_id' },
+    { table: 'hold_scope', column: 'hold_id' },
+    { table: 'hold_reached', column: 'hold_id' },
+    { table: 'hold_disposition', column: 'hold_id' },
+  ],
   layer_record: [
     { table: 'used', column: 'into_id' },
     { table: 'reading', column: 'of_id' },

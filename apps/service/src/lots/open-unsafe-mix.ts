@@ -2,7 +2,7 @@ import { resolveComposition } from '@hull-record/genealogy';
 import { meetsWithoutResin, NEVER_MIX, promoterComesFirst, type MaterialRole } from '@hull-record/trade';
 import { loadUpstream } from '../platform/composition/load-upstream.js';
 import type { Fact } from '../platform/facts/fact.js';
-import { HoldEntity } from '../platform/store/hold.entity.js';
+import { HoldEntity, ON_NOTHING } from '../platform/store/hold.entity.js';
 import type { ResolvedTaken } from '../platform/lots/resolved-taken.js';
 
 /**
@@ -18,5 +18,5 @@ export const openUnsafeMix = async (fact: Fact, inputs: readonly ResolvedTaken[]
   if (!meetsWithoutResin(added)) return;
   const detail = `Catalyst and promoter came together without resin. ${NEVER_MIX}`;
   await fact.open({ rule: 'catalyst-meets-promoter', detail, aboutKind: 'lot', aboutId: fact.id, partId: null });
-  await fact.insert(HoldEntity, { lotId: fact.id, containerId: null, kind: 'safety', reason: detail });
+  await fact.insert(HoldEntity, { ...ON_NOTHING, lotId: fact.id, kind: 'safety', reason: detail });
 };

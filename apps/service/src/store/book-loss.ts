@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { BookLoss as Request } from '@hull-record/contracts';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { kilogramsOf } from '../platform/lots/known-amount.js';
-import { findLotOrContainer } from './find-lot-or-container.js';
+import { findLotOrContainer } from '../platform/store/find-lot-or-container.js';
 import { LotLossEntity } from './lot-facts.entity.js';
 
 /** Records material that was scrapped, purged, flushed from a line, spilled, kept as a sample, or sent back. */

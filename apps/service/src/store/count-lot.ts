@@ -4,7 +4,7 @@ import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { measuredDifferenceKg } from '../platform/lots/book-kg.js';
 import { kilogramsOf } from '../platform/lots/known-amount.js';
-import { findLotOrContainer, type OfLot } from './find-lot-or-container.js';
+import { findLotOrContainer, type OfLot } from '../platform/store/find-lot-or-container.js';
 import { LotCountEntity } from './lot-facts.entity.js';
 
 /** Records what was really there of a lot. The answer says by how much the book was off. */

@@ -4,7 +4,7 @@ import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { kilogramsOf } from '../platform/lots/known-amount.js';
 import { InvalidRequest } from '../platform/refusals.js';
 import { ContainerEntity, ContainerFactEntity } from './container.entity.js';
-import { findLotOrContainer } from './find-lot-or-container.js';
+import { findLotOrContainer } from '../platform/store/find-lot-or-container.js';
 
 /** Labels the drums, pails, rolls or sheets of a lot, and says where they stand. */
 @Injectable()

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { RetestLot as Request } from '@hull-record/contracts';
 import type { Fact, OpenedNonconformity } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
-import { findLotOrContainer } from './find-lot-or-container.js';
+import { findLotOrContainer } from '../platform/store/find-lot-or-container.js';
 import { LotRetestEntity } from './lot-facts.entity.js';
 
 /**

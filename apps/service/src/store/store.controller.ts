@@ -5,8 +5,6 @@ import {
   type BookLoss as LossRequest,
   type CountLot as CountRequest,
   type LabelContainers as LabelRequest,
-  type LiftHold as LiftRequest,
-  type PlaceHold as HoldRequest,
   type RetestLot as RetestRequest,
   type TellContainer as TellRequest,
 } from '@hull-record/contracts';
@@ -14,8 +12,6 @@ import { Route } from '../platform/http/route.js';
 import { BookLoss } from './book-loss.js';
 import { CountLot } from './count-lot.js';
 import { LabelContainers } from './label-containers.js';
-import { LiftHold } from './lift-hold.js';
-import { PlaceHold } from './place-hold.js';
 import { RetestLot } from './retest-lot.js';
 import { StoreReads } from './store-reads.js';
 import { TellContainer } from './tell-container.js';
@@ -25,8 +21,6 @@ export class StoreController {
   constructor(
     private readonly labelContainers: LabelContainers,
     private readonly tellContainer: TellContainer,
-    private readonly placeHold: PlaceHold,
-    private readonly liftHold: LiftHold,
     private readonly bookLoss: BookLoss,
     private readonly countLot: CountLot,
     private readonly retestLot: RetestLot,
@@ -41,16 +35,6 @@ export class StoreController {
   @Route(routes.tellContainer)
   tell(@Param('label') label: string, @Body({ schema: routes.tellContainer.body }) request: TellRequest) {
     return this.tellContainer.run(label, request);
-  }
-
-  @Route(routes.placeHold)
-  hold(@Param('lot') lot: string, @Body({ schema: routes.placeHold.body }) request: HoldRequest) {
-    return this.placeHold.run(lot, request);
-  }
-
-  @Route(routes.liftHold)
-  lift(@Param('hold') hold: string, @Body({ schema: routes.liftHold.body }) request: LiftRequest) {
-    return this.liftHold.run(hold, request);
   }
 
   @Route(routes.bookLoss)

@@ -3,10 +3,8 @@ import { AmendContainer } from './amend-container.js';
 import { BookLoss } from './book-loss.js';
 import { CountLot } from './count-lot.js';
 import { LabelContainers } from './label-containers.js';
-import { LiftHold } from './lift-hold.js';
 import { ListBalances } from './list-balances.query.js';
 import { ListStock } from './list-stock.query.js';
-import { PlaceHold } from './place-hold.js';
 import { ReadBalance } from './read-balance.query.js';
 import { ReadContainer } from './read-container.query.js';
 import { ReadStoreOfLot } from './read-store-of-lot.query.js';
@@ -17,19 +15,9 @@ import { TellContainer } from './tell-container.js';
 
 const READS = [StoreReads, ReadContainer, ReadStoreOfLot, ReadBalance, ListBalances, ListStock];
 
-/** The store: containers, holds, losses, counts, retests, and the balance of every lot. */
+/** The store: containers, losses, counts, retests, and the balance of every lot. */
 @Module({
   controllers: [StoreController],
-  providers: [
-    LabelContainers,
-    TellContainer,
-    PlaceHold,
-    LiftHold,
-    BookLoss,
-    CountLot,
-    RetestLot,
-    AmendContainer,
-    ...READS,
-  ],
+  providers: [LabelContainers, TellContainer, BookLoss, CountLot, RetestLot, AmendContainer, ...READS],
 })
 export class StoreModule {}

@@ -67,7 +67,11 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
   },
   ...{
     placeHold: ['receiving', 'shift lead', 'inspector', 'quality', 'warranty'],
+    holdOther: ['shift lead', 'inspector', 'quality', 'warranty'],
     liftHold: QUALITY,
+    closeHold: QUALITY,
+    narrowHold: QUALITY,
+    disposeHeld: ['inspector', 'patcher', 'shift lead', 'quality', 'warranty'],
     retestLot: QUALITY,
   },
   ...{ takeLotReadings: ['receiving', ...MEASURES] },
@@ -116,6 +120,7 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
   },
   ...{ lotHulls: STAFF, streamLotHulls: STAFF, hullLots: STAFF, sharedLots: STAFF, defectSuspects: STAFF },
   ...{ readDefectMap: STAFF, listMappedDefects: STAFF, traceLot: STAFF, traceHull: STAFF },
+  ...{ listHolds: STAFF, readHold: STAFF, listHeldHulls: STAFF },
   ...{ listRecomputations: STAFF, readRecomputation: STAFF },
   ...{ buildRecord: STAFF, lotReport: STAFF, holdPoints: STAFF, repairOrder: STAFF, equipmentRecall: STAFF },
   ...{ drawLabels: STAFF, listLabelStock: STAFF, readLabelTarget: STAFF },
@@ -124,6 +129,7 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
 /** Acts within a route that fewer may do than the route. */
 export const ACTS = {
   'correct what another entered': ['shift lead', 'quality'],
+  'clear a held hull': ['quality'],
 } as const satisfies Readonly<Record<string, readonly Role[]>>;
 export type Act = keyof typeof ACTS;
 

@@ -49,6 +49,7 @@ import { RepairDefectEntity } from '../../repairs/repair-defect.entity.js';
 import { RepairEntity } from '../../repairs/repair.entity.js';
 import { ContainerEntity, ContainerFactEntity } from '../../store/container.entity.js';
 import { HoldEntity, HoldLiftEntity } from '../store/hold.entity.js';
+import { HoldDispositionEntity, HoldReachedEntity, HoldScopeEntity } from '../holds/hold-facts.entity.js';
 import { LotCountEntity, LotLossEntity, LotRetestEntity } from '../../store/lot-facts.entity.js';
 import { AskAnswerEntity } from '../../defects/ask-answer.entity.js';
 import { PartScrappedEntity } from '../../hulls/part-scrapped.entity.js';
@@ -103,6 +104,7 @@ export const TABLES = [
     AskAnswerEntity,
     PartScrappedEntity,
   ],
+  ...[HoldScopeEntity, HoldReachedEntity, HoldDispositionEntity],
   ...[GoOnEntity, ReworkEntity],
   ...[FittedItemEntity, ItemRemovedEntity, OwnerEntity, OwnerErasedEntity, OwnerDetailEntity],
   ...[MoldCareEntity, PartScheduleEntity],

@@ -29,7 +29,9 @@ const MEANINGS: Readonly<Record<string, () => Refusal>> = {
   part_number_once: () => new Conflict('code-taken', 'This part number is in use.', '/number'),
   container_label_once: () =>
     new Conflict('code-taken', 'This container label is in use: give it another.', '/containers'),
-  hold_lift_once: () => new Conflict('lifted-already', 'This hold is lifted already.'),
+  hold_lift_once: () => new Conflict('lifted-already', 'This hold is lifted or closed already.'),
+  hold_scope_once: () =>
+    new Conflict('narrowed-meanwhile', 'Somebody else narrowed this hold just now: look at it again.'),
   tank_fill_once: () =>
     new Conflict(
       'tank-filled-meanwhile',

@@ -3,7 +3,7 @@ import type { ReachedHull, ReachQuery } from '@hull-record/contracts';
 import { toPage } from '../http/cursor.js';
 import { findLot, type AskedLot } from './find-lot.js';
 import { placesOfMadeLot, type ReachedPlace } from './places-of-made-lot.js';
-import { reachedHulls, REACH_GIVEN, REACH_OF_SOURCE } from './reach.sql.js';
+import { REACH_OF_SOURCE, reachedHulls, reachGiven } from './reach.sql.js';
 
 /** A hull that holds some of a lot, with the key that it stands by in the order of the answer. */
 export type ReachRow = ReachedHull & { readonly key: string };
@@ -38,7 +38,7 @@ export const askReach = async (
   const parameters = [asked.id, query.minShare, query.belowFloor === 'members only'];
   if (asked.received) return { lot: asked.id, sql: reachedHulls(REACH_OF_SOURCE), parameters };
   const places = await placesOfMadeLot(tx, asked.id);
-  return { lot: asked.id, sql: reachedHulls(REACH_GIVEN), parameters: [...parameters, ...columns(places)] };
+  return { lot: asked.id, sql: reachedHulls(reachGiven(6)), parameters: [...parameters, ...columns(places)] };
 };
 
 /** Reads those after a key, at most so many. */
@@ -66,14 +66,15 @@ export const readReachOfParts = async (
   const places = received
     ? await tx.query<ReachedPlace[]>(KEPT_PLACES, [id, parts])
     : (await placesOfMadeLot(tx, id)).filter(({ partId }) => parts.includes(partId));
-  return tx.query<ReachRow[]>(reachedHulls(REACH_GIVEN), [id, 0, false, null, limit, ...columns(places)]);
+  return tx.query<ReachRow[]>(reachedHulls(reachGiven(6)), [id, 0, false, null, limit, ...columns(places)]);
 };
 
 const KEPT_PLACES = `
   select s.place_id as "placeId", s.part_id as "partId", s.into_kind as "intoKind", s.role, s.kg, s.basis, s.first_at as "firstAt", s.last_at as "lastAt"
   from derived.place_source s where s.source_id = $1 and s.part_id = any($2)`;
 
-const columns = (places: readonly ReachedPlace[]): unknown[][] => [
+/** Worked-out places as the arrays that `reachGiven` takes. */
+export const columns = (places: readonly ReachedPlace[]): unknown[][] => [
   places.map(({ placeId }) => placeId),
   places.map(({ partId }) => partId),
   places.map(({ intoKind }) => intoKind),

@@ -9,7 +9,7 @@ const DOWN = `
     union
     select i.lot_id from down join fact.lot_input i on i.input_id = down.id and ${standing('i')}
   )
-  select i.lot_id as lot, i.input_id as input, i.kg, i.basis
+  select i.lot_id as lot, case when i.input_id = $1 and i.container_id = $2::uuid then $2::uuid else i.input_id end as input, i.kg, i.basis
   from down join fact.lot_input i on i.lot_id = down.id and ${standing('i')}`;
 
 interface InputRow {
@@ -19,11 +19,19 @@ interface InputRow {
   readonly basis: string;
 }
 
-/** Loads a lot and all made of it, each with all its inputs; lots that are not made of it stand as bare sources. */
-export const loadDownstream = async (tx: EntityManager, lotId: string): Promise<ReadonlyMap<string, LotNode>> => {
-  const rows = await tx.query<InputRow[]>(DOWN, [lotId]);
+/**
+ * Loads a lot and all made of it, each with all its inputs; lots that are not made of it stand as bare sources.
+ *
+ * @param sourceId where the walk begins: the lot, or one container of it, which is then an input of its own
+ */
+export const loadDownstream = async (
+  tx: EntityManager,
+  lotId: string,
+  sourceId = lotId,
+): Promise<ReadonlyMap<string, LotNode>> => {
+  const rows = await tx.query<InputRow[]>(DOWN, [lotId, sourceId]);
   const graph = new Map<string, LotNode & { readonly inputs: LotNode['inputs'][number][] }>([
-    [lotId, { id: lotId, role: '', inputs: [] }],
+    [sourceId, { id: sourceId, role: '', inputs: [] }],
   ]);
   const nodeOf = (id: string): { readonly inputs: LotNode['inputs'][number][] } => {
     const node = graph.get(id) ?? { id, role: '', inputs: [] };
@@ -31,7 +39,7 @@ export const loadDownstream = async (tx: EntityManager, lotId: string): Promise<
     return node;
   };
   for (const { lot, input, kg, basis } of rows) {
-    if (lot === lotId) continue;
+    if (lot === sourceId) continue;
     nodeOf(lot).inputs.push({ lot: input, kg, weakness: weaknessOf(basis) });
     nodeOf(input);
   }

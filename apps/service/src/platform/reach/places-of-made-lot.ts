@@ -18,8 +18,17 @@ export interface ReachedPlace {
   readonly lastAt: Date;
 }
 
+/** From which lot something was drawn, and from which container of it when one was named. */
+interface Drawn {
+  readonly from: string;
+  readonly container_id: string | null;
+}
+
+const fromContainer = ({ from, container_id }: Drawn, lotId: string, containerId: string): string =>
+  from === lotId && container_id === containerId ? containerId : from;
+
 const USED = `
-  select u.into_id, place.part_id, u.into_kind, u.lot_id, u.kg, u.basis, u.happened_at
+  select u.into_id, place.part_id, u.into_kind, u.lot_id as from, u.container_id, u.kg, u.basis, u.happened_at
   from fact.used u
   cross join lateral (${standingPlaces('p.root = u.into_id')}) place
   where u.lot_id = any($1) and ${standing('u')} order by u.into_id, u.happened_at, u.id`;
@@ -39,19 +48,34 @@ interface UsedRow {
  *
  * Only received lots are kept per place; a made lot is walked forward when it is asked about, with its fractions.
  */
-export const placesOfMadeLot = async (tx: EntityManager, lotId: string): Promise<readonly ReachedPlace[]> => {
-  const graph = await loadDownstream(tx, lotId);
-  const fractions = fractionsDownstream(lotId, graph);
-  const weakness = weaknessDownstream(lotId, graph);
+export const placesOfMadeLot = (tx: EntityManager, lotId: string): Promise<readonly ReachedPlace[]> =>
+  placesOf(tx, lotId, lotId);
+
+/** Where the contents of one container of a lot went, as far as the container was named. */
+export const placesOfContainer = (
+  tx: EntityManager,
+  lotId: string,
+  containerId: string,
+): Promise<readonly ReachedPlace[]> => placesOf(tx, lotId, containerId);
+
+/** @param sourceId the lot, or the container of it, from which the walk begins; a container is an input of its own */
+const placesOf = async (tx: EntityManager, lotId: string, sourceId: string): Promise<readonly ReachedPlace[]> => {
+  const drawn = sourceId === lotId ? (row: Drawn) => row.from : (row: Drawn) => fromContainer(row, lotId, sourceId);
+  const graph = await loadDownstream(tx, lotId, sourceId);
+  const fractions = fractionsDownstream(sourceId, graph);
+  const weakness = weaknessDownstream(sourceId, graph);
   const composition = resolveComposition(lotId, await loadUpstream(tx, [lotId]));
   const roles = new Map<string, number>();
   for (const { role, fraction } of composition) roles.set(role, (roles.get(role) ?? 0) + fraction);
-  const used = await tx.query<UsedRow[]>(USED, [[...fractions.keys()]]);
+  const used = await tx.query<(UsedRow & Drawn)[]>(USED, [[...new Set([...fractions.keys(), lotId])]]);
   const places = new Map<string, ReachedPlace>();
-  for (const row of used) {
-    const kg = row.kg * (fractions.get(row.lot_id) ?? 0);
+  for (const given of used) {
+    const row = { ...given, lot_id: drawn(given) };
+    const fraction = fractions.get(row.lot_id);
+    if (fraction === undefined) continue;
+    const kg = row.kg * fraction;
     const weakest = Math.max(weaknessOf(row.basis), weakness.get(row.lot_id) ?? 0);
-    for (const [role, fraction] of roles) add(places, row, role, kg * fraction, weakest);
+    for (const [role, ofRole] of roles) add(places, row, role, kg * ofRole, weakest);
   }
   return [...places.values()];
 };

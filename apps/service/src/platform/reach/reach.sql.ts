@@ -7,9 +7,11 @@ import { whereabouts } from '../life/whereabouts.js';
 export const REACH_OF_SOURCE = `
   select place_id, part_id, into_kind, role, kg, basis, first_at, last_at from derived.place_source where source_id = $1`;
 
-/** SQL of reached places that were worked out: arrays `$6` to `$13`, a place and role each. */
-export const REACH_GIVEN = `
-  select * from unnest($6::uuid[], $7::uuid[], $8::text[], $9::text[], $10::float8[], $11::text[], $12::timestamptz[], $13::timestamptz[])
+const COLUMN_TYPES = ['uuid', 'uuid', 'text', 'text', 'float8', 'text', 'timestamptz', 'timestamptz'];
+
+/** SQL of reached places that were worked out: eight arrays from the parameter of this number on, a place and role each. */
+export const reachGiven = (first: number): string => `
+  select * from unnest(${COLUMN_TYPES.map((type, i) => `$${first + i}::${type}[]`).join(', ')})
     as given(place_id, part_id, into_kind, role, kg, basis, first_at, last_at)`;
 
 /** SQL: how a place is called: the code of its layer, the mark of its repair, or joint. */
@@ -31,8 +33,10 @@ const partsWith = (lots: string): string => `
 /**
  * Parts that hold a lot, however little of it: walked as a set, since products of fractions would underflow. And parts
  * that possibly do: that hold unidentified material which may be of it.
+ *
+ * @param below SQL: whether those under the floor are asked for
  */
-const MEMBERS = `
+export const membersOf = (below: string): string => `
   down(id) as (
     select $1::uuid
     union
@@ -45,17 +49,19 @@ const MEMBERS = `
       select i.lot_id from fact.lot_input i where i.input_id = possible.id and ${standing('i')}
       union all select c.lot_id from (${CANDIDATES}) c where c.candidate_id = possible.id) e
   ),
-  members as (${partsWith('down')} where $3::boolean),
+  members as (${partsWith('down')} where ${below}),
   maybe as (${partsWith('possible')})`;
 
 /** The hull (or, of a part that is in none, the part) that each reached place belongs to, with its share there. */
-const PLACED = `
+export const PLACED = `
   placed as (
     select r.*, r.kg / t.kg as share, j.hull_id, coalesce(j.hull_id, r.part_id) as owner
     from reach r
     join derived.place_role t on t.place_id = r.place_id and t.role = r.role
     left join fact.joint j on j.part_id = r.part_id and ${standing('j')}
-  ),
+  )`;
+
+const OWNED = `
   owned as (
     select p.owner, p.hull_id, p.role, sum(p.kg) as kg, max(p.share) as share, max(${WEAKER}) as weakest,
       min(p.first_at) as first_at, max(p.last_at) as last_at,
@@ -122,7 +128,7 @@ const DETAILS = `
  * share: kg of the lot in a place / kg of all lots of the same role in that place.
  */
 export const reachedHulls = (reach: string): string => `
-  with recursive ${MEMBERS}, reach as (${reach}), ${PLACED}, ${PAGE}, ${DETAILS}
+  with recursive ${membersOf('$3::boolean')}, reach as (${reach}), ${PLACED}, ${OWNED}, ${PAGE}, ${DETAILS}
   select n.key, n.hull,
     (select x.as_printed from fact.hull_number x where x.hull_id = n.hull_id and x.kind = 'HIN' order by x.recorded_at desc, x.id limit 1) as hin,
     n.kg, ${BASIS_OF_RANK}[n.weakest] as basis, n.share as "largestLayerShare", n.share_of_hull as "shareOfHull",

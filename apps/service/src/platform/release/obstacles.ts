@@ -4,6 +4,7 @@ import { lotsInParts, PLACES_OF_PARTS } from '../composition/lots-in-parts.js';
 import { stateOrDefault } from '../lots/find-lots.js';
 import { standing } from '../facts/standing.js';
 import { isSuspect, suspectChecks } from '../equipment/suspect.sql.js';
+import { withHoldsInTheWay } from '../holds/holds-in-the-way.js';
 import { containerRejected, notLifted, perhapsDrawn } from '../store/holds.sql.js';
 import { layersOf } from '../layers/layers-of-part.sql.js';
 import { asksOf } from './asks.sql.js';
@@ -171,5 +172,5 @@ export const obstaclesOf = async (tx: EntityManager, hullId: string): Promise<re
     tx,
     parts.map((row) => row.part_id),
   );
-  return tx.query<Obstacle[]>(ALL, [hullId, lots]);
+  return withHoldsInTheWay(tx, hullId, lots, await tx.query<Obstacle[]>(ALL, [hullId, lots]));
 };

@@ -22,6 +22,7 @@ import { Access0021 } from './0021-access.js';
 import { OpenId0022 } from './0022-open-id.js';
 import { SealedJournal0026 } from './0026-sealed-journal.js';
 import { LotPhotos0030 } from './0030-lot-photos.js';
+import { Holds0025 } from './0025-holds.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -49,4 +50,5 @@ export const MIGRATIONS = [
   OpenId0022,
   SealedJournal0026,
   LotPhotos0030,
+  Holds0025,
 ] as const;

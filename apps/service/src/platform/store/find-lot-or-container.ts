@@ -1,7 +1,7 @@
-import type { Fact } from '../platform/facts/fact.js';
-import { findLots, type FoundLot } from '../platform/lots/find-lots.js';
-import { NotThere, Unprocessable } from '../platform/refusals.js';
-import { findContainer } from '../platform/store/find-container.js';
+import type { Fact } from '../facts/fact.js';
+import { findLots, type FoundLot } from '../lots/find-lots.js';
+import { NotThere, Unprocessable } from '../refusals.js';
+import { findContainer } from './find-container.js';
 
 /** A lot, and one container of it when it was named. */
 export interface OfLot {
