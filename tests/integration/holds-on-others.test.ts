@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { HeldHull, HeldHullPage, HoldPage, HoldView, HullView } from '@hull-record/contracts';
+import type { HeldHull, HeldHullPage, HoldView, HullView } from '@hull-record/contracts';
 import { startService, type RunningService } from '../support/service.js';
 import { kg, Shop, type Fields } from '../support/shop.js';
 
