@@ -18,6 +18,8 @@ export * from './repairs.js';
 export * from './touch-ups.js';
 export * from './checks.js';
 export * from './owners.js';
+export * from './warranty.js';
+export * from './claims.js';
 export * from './parts.js';
 export * from './holds.js';
 export * from './store.js';

@@ -51,6 +51,8 @@ export * from './retention/days.js';
 export * from './retention/keep-until.js';
 export * from './retention/look-back.js';
 export * from './blister/survey.js';
+export * from './blister/bottom-area.js';
+export * from './warranty/term.js';
 export * from './flaws/causes.js';
 export * from './notice/duty.js';
 export * from './notice/follow-up.js';

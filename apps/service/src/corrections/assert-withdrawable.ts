@@ -50,6 +50,12 @@ const RESTS: Readonly<Record<string, { readonly sql: string; readonly code: stri
     code: 'defect-is-repaired',
     remedy: 'A repair of this defect stands: withdraw the repair first.',
   },
+  claim: {
+    sql: `select from fact.defect d join fact.repair_defect x on x.defect_id = d.root
+      join fact.repair r on r.root = x.repair_id and ${standing('r')} where d.claim_id = $1 and ${standing('d')}`,
+    code: 'defect-is-repaired',
+    remedy: 'A repair of a defect of this claim stands: withdraw the repair first.',
+  },
   joint: {
     sql: `select from fact.joint j join fact.part p on p.id = j.part_id where j.root = $1 and p.kind = 'hull molding'`,
     code: 'hull-molding-stays',

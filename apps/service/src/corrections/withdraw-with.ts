@@ -12,13 +12,14 @@ export const withdrawWith = async (
   reason: string,
 ): Promise<void> => {
   for (const { table: dependent, column } of GOES_WITH[table] ?? []) {
-    const rows = await fact.tx.query<{ id: string }[]>(
-      `select x.id from fact.${dependent} x where x.${column} = any($1) and ${standing('x')} order by x.id`,
+    const rows = await fact.tx.query<{ id: string; root: string }[]>(
+      `select x.id, x.root from fact.${dependent} x where x.${column} = any($1) and ${standing('x')} order by x.id`,
       [[id, root]],
     );
     await fact.insertMany(
       CorrectionEntity,
       rows.map((row) => ({ corrects: row.id, correctsTable: dependent, replacement: null, reason })),
     );
+    for (const row of rows) await withdrawWith(fact, dependent, row.id, row.root, reason);
   }
 };

@@ -3,9 +3,9 @@ import { isDefectKind } from '@hull-record/trade';
 import { Amendments } from '../platform/facts/amendments.js';
 import { insertVersion, readVersion } from '../platform/facts/new-version.js';
 import { InvalidRequest } from '../platform/refusals.js';
-import { DefectEntity } from './defect.entity.js';
-import { findLayerOfPart } from './find-layer-of-part.js';
-import { placeOnPart } from './place-on-part.js';
+import { DefectEntity } from '../platform/defects/defect.entity.js';
+import { findLayerOfPart } from '../platform/defects/find-layer-of-part.js';
+import { placeOnPart } from '../platform/defects/place-on-part.js';
 
 /** Sets anew what a defect is and where: its zone follows its place. */
 @Injectable()

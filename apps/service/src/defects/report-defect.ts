@@ -1,15 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import type { ReportDefect as Request } from '@hull-record/contracts';
-import { isDefectKind, parseD714 } from '@hull-record/trade';
 import type { Fact } from '../platform/facts/fact.js';
 import { asksOf } from '../platform/release/asks.sql.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
-import { InvalidRequest } from '../platform/refusals.js';
-import { DefectEntity } from './defect.entity.js';
-import { findLayerOfPart } from './find-layer-of-part.js';
-import { nextNumber } from '../platform/marks/marks.js';
-import { placeOnPart } from './place-on-part.js';
+import { assertDefectWords } from '../platform/defects/defect-words.js';
+import { writeDefect } from '../platform/defects/write-defect.js';
 
 export interface ReportedDefect {
   readonly mark: string;
@@ -24,27 +20,10 @@ export class ReportDefect {
   constructor(private readonly record: RecordFact) {}
 
   run(part: string, request: Request): Promise<Receipt<ReportedDefect>> {
-    assertWords(request);
+    assertDefectWords(request);
     return this.record.run('defect reported', { ...request, part }, async (fact) => {
       const partId = await findByCode(fact.tx, 'part', fact.author.plantId, part);
-      const { percentOfLength, zone } = await placeOnPart(fact.tx, partId, request.place, '/place');
-      const number = await nextNumber(fact, 'defect', partId);
-      await fact.insert(DefectEntity, {
-        partId,
-        number,
-        scheduleLayerId: request.layer === undefined ? null : await findLayerOfPart(fact.tx, partId, request.layer),
-        kind: request.kind,
-        place: request.place,
-        percentOfLength,
-        zone,
-        lengthMm: request.lengthMm ?? null,
-        widthMm: request.widthMm ?? null,
-        depthMm: request.depthMm ?? null,
-        grade: request.grade ?? null,
-        counted: request.counted ?? null,
-        countedAreaM2: request.countedAreaM2 ?? null,
-        note: request.note ?? null,
-      });
+      const { number, percentOfLength, zone } = await writeDefect(fact, partId, request, '');
       return { mark: `D${number}`, percentOfLength, zone, asks: await asksOfDefect(fact) };
     });
   }
@@ -57,22 +36,4 @@ const asksOfDefect = async (fact: Fact): Promise<readonly string[]> => {
     [fact.id],
   );
   return row.asks;
-};
-
-const assertWords = ({ kind, grade }: Request): void => {
-  if (!isDefectKind(kind))
-    throw new InvalidRequest([
-      { pointer: '/kind', detail: `${kind} is not a kind of defect: see GET /api/defect-kinds` },
-    ]);
-  if (grade === undefined) return;
-  if (kind !== 'blister')
-    throw new InvalidRequest([{ pointer: '/grade', detail: 'only blisters are graded by ASTM D714: leave it out' }]);
-  if (!parseD714(grade)) {
-    throw new InvalidRequest([
-      {
-        pointer: '/grade',
-        detail: 'is not an ASTM D714 grade: write 8, 6, 4 or 2 with F, M, MD or D, such as 6M; or 10',
-      },
-    ]);
-  }
 };

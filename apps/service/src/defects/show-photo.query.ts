@@ -15,7 +15,8 @@ export class ShowPhoto {
   async run(id: string): Promise<Buffer> {
     const [photo] = await this.db.query<{ shown_sha256: string }[]>(
       `select p.shown_sha256 from fact.photo p where p.id::text = lower($1) and ${standing('p')}
-       union all select p.shown_sha256 from fact.lot_photo p where p.id::text = lower($1) and ${standing('p')}`,
+       union all select p.shown_sha256 from fact.lot_photo p where p.id::text = lower($1) and ${standing('p')}
+       union all select p.shown_sha256 from fact.claim_photo p where p.id::text = lower($1) and ${standing('p')}`,
       [id],
     );
     if (!photo) throw new NotThere('photo', id);

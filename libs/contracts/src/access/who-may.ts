@@ -20,6 +20,7 @@ const SEES_FAULTS = all('receiving', 'laminator', 'shift lead', 'inspector', 'pa
 const QUALITY = all('quality');
 const DESK = all('administrator');
 const OWNERS = all('warranty', 'administrator');
+const CLAIMS = all('quality', 'warranty', 'auditor');
 
 /**
  * Who may do what: every route of the service, and nothing that is not here. Guards, tests, the page in the docs and
@@ -45,6 +46,11 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
     eraseOwner: OWNERS,
   },
   ...{ listOwnHulls: ['dealer'], readOwnHull: ['dealer'], drawOwnRecord: ['dealer'] },
+  // claims and warranty
+  ...{ setWarrantyTerms: ['warranty', 'quality'], listWarrantyTerms: STAFF, fileClaim: ['warranty'] },
+  ...{ decideClaim: ['warranty'], markClaim: ['warranty', 'quality'], addClaimPhoto: ['warranty', 'quality'] },
+  ...{ listClaims: CLAIMS, readClaim: CLAIMS },
+  ...{ fileOwnClaim: ['dealer'], listOwnClaims: ['dealer'], addOwnClaimPhoto: ['dealer'] },
   // what the plant works by
   ...{ registerMaterial: ['receiving', 'quality'], issueDataSheet: QUALITY, registerModel: QUALITY },
   ...{ publishSchedule: QUALITY, registerMold: QUALITY, moveToSchedule: QUALITY, setPlantRules: QUALITY },

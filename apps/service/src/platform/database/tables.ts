@@ -17,7 +17,7 @@ import { LotInputEntity } from '../lots/lot-input.entity.js';
 import { LotEntity } from '../lots/lot.entity.js';
 import { UsedEntity } from '../used/used.entity.js';
 import { DealerEntity } from '../../dealers/dealer.entity.js';
-import { DefectEntity } from '../../defects/defect.entity.js';
+import { DefectEntity } from '../defects/defect.entity.js';
 import { PhotoEntity } from '../../defects/photo.entity.js';
 import { DispositionEntity } from '../../dispositions/disposition.entity.js';
 import { EquipmentEntity } from '../../equipment/equipment.entity.js';
@@ -61,6 +61,8 @@ import { ReworkEntity } from '../../dispositions/rework.entity.js';
 import { GoOnEntity } from '../../go-ons/go-on.entity.js';
 import { FittedItemEntity, ItemRemovedEntity } from '../../fitted-items/fitted-item.entity.js';
 import { OwnerDetailEntity, OwnerEntity, OwnerErasedEntity } from '../../owners/owner.entity.js';
+import { ClaimDecisionEntity, ClaimEntity, ClaimMarkEntity, ClaimPhotoEntity } from '../../claims/claim.entity.js';
+import { WarrantyTermsEntity } from '../../warranty/warranty-terms.entity.js';
 import { PartScheduleEntity } from '../../layers/part-schedule.entity.js';
 import { MoldCareEntity } from '../../molds/mold-care.entity.js';
 import { ClimatePointEntity } from '../../climate/climate-point.entity.js';
@@ -107,6 +109,7 @@ export const TABLES = [
   ...[HoldScopeEntity, HoldReachedEntity, HoldDispositionEntity],
   ...[GoOnEntity, ReworkEntity],
   ...[FittedItemEntity, ItemRemovedEntity, OwnerEntity, OwnerErasedEntity, OwnerDetailEntity],
+  ...[WarrantyTermsEntity, ClaimEntity, ClaimPhotoEntity, ClaimDecisionEntity, ClaimMarkEntity],
   ...[MoldCareEntity, PartScheduleEntity],
   ...[ModelEntity, ScheduleEntity, ScheduleLayerEntity, MoldEntity],
   ...[HullEntity, HullNumberEntity, PartEntity, JointEntity, LifeFactEntity],

@@ -15,6 +15,8 @@ const MEANINGS: Readonly<Record<string, () => Refusal>> = {
   role_ends_once: () => new Conflict('has-not-this-role', 'This role has ended already.', '/role'),
   entry_confirmed_once: () => new Conflict('confirmed-already', 'This entry was confirmed or refused already.'),
   kept_entry_decided_once: () => new Conflict('entry-decided', 'Somebody has decided about this entry before.'),
+  warranty_terms_once: () =>
+    new Conflict('version-published', 'This version is published and never changes: publish the next one.'),
   rework_once: () => new Conflict('reworked-already', 'This rework is recorded already.'),
   item_removed_once: () => new Conflict('removed-already', 'This item is taken off already.'),
   owner_erased_once: () => new Conflict('erased-already', 'What was kept of this owner is erased already.'),

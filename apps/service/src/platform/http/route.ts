@@ -54,7 +54,7 @@ const schemaOf = (media: string): { type: 'string'; format?: 'binary' } =>
   media.startsWith('text/') ? { type: 'string' } : { type: 'string', format: 'binary' };
 
 /** Says in the OpenAPI document that a route takes a form with a JSON field and a file. */
-export const TakesPhoto = (): MethodDecorator =>
+export const TakesPhoto = (schema = 'AddPhoto'): MethodDecorator =>
   applyDecorators(
     ApiConsumes('multipart/form-data'),
     ApiBody({
@@ -62,7 +62,7 @@ export const TakesPhoto = (): MethodDecorator =>
         type: 'object',
         required: ['record', 'photo'],
         properties: {
-          record: { type: 'string', description: 'JSON of the schema AddPhoto' },
+          record: { type: 'string', description: `JSON of the schema ${schema}` },
           photo: { type: 'string', format: 'binary', description: 'JPEG, PNG or WebP' },
         },
       },

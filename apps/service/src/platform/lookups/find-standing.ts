@@ -15,7 +15,8 @@ export type Named =
   | 'touch_up'
   | 'disposition'
   | 'fitted_item'
-  | 'owner';
+  | 'owner'
+  | 'claim';
 
 const isUuid = (text: string): boolean => /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i.test(text);
 

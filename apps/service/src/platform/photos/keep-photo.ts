@@ -1,4 +1,5 @@
 import { AddPhoto } from '@hull-record/contracts';
+import type { z } from 'zod';
 import { refusalOf } from '../http/validation.js';
 import { sha256 } from '../ids.js';
 import { InvalidRequest } from '../refusals.js';
@@ -36,8 +37,12 @@ export const keepPhoto = async (store: PhotoStore, original: Buffer | undefined)
   };
 };
 
-/** Reads the record that comes beside a photo, as a field of the form. */
-export const readPhotoRecord = (field: string | undefined): AddPhoto => {
+/**
+ * Reads the record that comes beside a photo, as the field "record" of the form.
+ *
+ * @throws InvalidRequest
+ */
+export const recordOfForm = <S extends z.ZodType>(schema: S, field: string | undefined): z.output<S> => {
   let json: unknown;
   try {
     json = JSON.parse(field ?? '');
@@ -46,7 +51,10 @@ export const readPhotoRecord = (field: string | undefined): AddPhoto => {
       { pointer: '/record', detail: 'is not JSON: send the record as the form field "record"' },
     ]);
   }
-  const parsed = AddPhoto.safeParse(json);
+  const parsed = schema.safeParse(json);
   if (!parsed.success) throw refusalOf(parsed.error.issues);
   return parsed.data;
 };
+
+/** The record of a photo that needs nothing more. */
+export const readPhotoRecord = (field: string | undefined): AddPhoto => recordOfForm(AddPhoto, field);

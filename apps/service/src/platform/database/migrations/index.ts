@@ -20,6 +20,7 @@ import { Markets0019 } from './0019-markets.js';
 import { TradeRules0020 } from './0020-trade-rules.js';
 import { Access0021 } from './0021-access.js';
 import { OpenId0022 } from './0022-open-id.js';
+import { Claims0024 } from './0024-claims.js';
 import { Holds0025 } from './0025-holds.js';
 import { SealedJournal0026 } from './0026-sealed-journal.js';
 import { LotPhotos0030 } from './0030-lot-photos.js';
@@ -48,6 +49,7 @@ export const MIGRATIONS = [
   TradeRules0020,
   Access0021,
   OpenId0022,
+  Claims0024,
   Holds0025,
   SealedJournal0026,
   LotPhotos0030,

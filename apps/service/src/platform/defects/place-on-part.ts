@@ -1,7 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import { checkPlace, locate, type Place } from '@hull-record/trade';
-import { findSkin } from '../platform/lookups/find-skin.js';
-import { InvalidRequest } from '../platform/refusals.js';
+import { findSkin } from '../lookups/find-skin.js';
+import { InvalidRequest } from '../refusals.js';
 
 /** Where a place lies, in percent of the length and in words. */
 export interface Located {

@@ -1,6 +1,6 @@
-import { layersOf } from '../platform/layers/layers-of-part.sql.js';
+import { layersOf } from '../layers/layers-of-part.sql.js';
 import type { EntityManager } from 'typeorm';
-import { NotThere } from '../platform/refusals.js';
+import { NotThere } from '../refusals.js';
 
 /**
  * The id of a layer, by its code in the schedule version that the part follows.

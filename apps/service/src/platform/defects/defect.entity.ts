@@ -1,5 +1,5 @@
 import { Column, Entity } from 'typeorm';
-import { FactRow } from '../platform/facts/fact-row.js';
+import { FactRow } from '../facts/fact-row.js';
 
 /** A defect at its place. */
 @Entity({ schema: 'fact', name: 'defect' })
@@ -47,4 +47,8 @@ export class DefectEntity extends FactRow {
 
   @Column('text', { nullable: true })
   note!: string | null;
+
+  /** The claim it was reported with. */
+  @Column('uuid', { name: 'claim_id', nullable: true })
+  claimId!: string | null;
 }

@@ -1,0 +1,21 @@
+import { Injectable } from '@nestjs/common';
+import type { FileOwnClaim as Request } from '@hull-record/contracts';
+import { assertDefectWords } from '../platform/defects/defect-words.js';
+import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { findOwnHull } from './find-own-hull.js';
+import { assertDays, type FiledClaim, writeClaim } from './write-claim.js';
+
+/** Files a claim as the dealer of the hull, for an own hull alone. Whether it was prompted the desk says. */
+@Injectable()
+export class FileOwnClaim {
+  constructor(private readonly record: RecordFact) {}
+
+  run(number: string, request: Request): Promise<Receipt<FiledClaim>> {
+    assertDefectWords(request);
+    assertDays(request);
+    return this.record.run('claim filed', { ...request, number }, async (fact) => {
+      const own = await findOwnHull(fact.tx, number);
+      return writeClaim(fact, { ...request, ...own, foundBy: 'owner or dealer' });
+    });
+  }
+}

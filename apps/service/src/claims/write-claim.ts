@@ -1,0 +1,93 @@
+import type { ClaimedSpot, FileClaim } from '@hull-record/contracts';
+import type { Skin } from '@hull-record/trade';
+import type { Fact } from '../platform/facts/fact.js';
+import { standing } from '../platform/facts/standing.js';
+import { writeDefect } from '../platform/defects/write-defect.js';
+import { InvalidRequest, Unprocessable } from '../platform/refusals.js';
+import { ClaimEntity } from './claim.entity.js';
+import { photosAsked } from './photos-asked.js';
+import { surveySays } from './survey-says.js';
+
+/** A claim as it is written: of which hull, and who reported it. */
+export interface ToWrite extends Omit<FileClaim, 'dealer'> {
+  readonly hullId: string;
+  readonly dealerId: string | null;
+}
+
+export interface FiledClaim {
+  readonly mark: string;
+  readonly defects: readonly string[];
+  readonly photosAsked: readonly string[];
+  readonly says: readonly string[];
+}
+
+/** Writes a claim, and a defect for each of its spots. */
+export const writeClaim = async (fact: Fact, claim: ToWrite): Promise<FiledClaim> => {
+  const parts = await partsOf(fact, claim.hullId);
+  const number = await nextClaim(fact, claim.hullId);
+  const says = surveySays(claim, await skinOf(fact, claim.hullId));
+  const claimId = await fact.insert(ClaimEntity, {
+    ...{ hullId: claim.hullId, number, kind: claim.kind, reference: claim.reference ?? null, dealerId: claim.dealerId },
+    ...{ reportedOn: claim.reportedOn, noticedOn: claim.noticedOn ?? null, symptoms: claim.symptoms },
+    ...{ grade: claim.grade ?? null, looks: claim.looks ?? null, hoursAshore: claim.hoursAshore ?? null },
+    ...{ moisture: claim.moisture ?? null, says: [...says], foundBy: claim.foundBy },
+  });
+  const defects: string[] = [];
+  for (const [i, spot] of claim.spots.entries()) {
+    const part = partOf(parts, spot, i);
+    const told = { ...spot, kind: claim.kind, grade: claim.grade };
+    const written = await writeDefect(fact, part.id, told, `/spots/${i}`, claimId);
+    defects.push(`D${written.number} of ${part.number}`);
+  }
+  return { mark: `C${number}`, defects, photosAsked: photosAsked([]), says };
+};
+
+interface PartRow {
+  readonly id: string;
+  readonly number: string;
+  readonly kind: string;
+}
+
+const partsOf = (fact: Fact, hullId: string): Promise<PartRow[]> =>
+  fact.tx.query<PartRow[]>(
+    `select p.root as id, p.number, p.kind from fact.joint j join fact.part p on p.root = j.part_id and ${standing('p')}
+     where j.hull_id = $1 and ${standing('j')} order by p.number`,
+    [hullId],
+  );
+
+/** @throws Unprocessable `not-in-hull` */
+const partOf = (parts: readonly PartRow[], { part }: ClaimedSpot, i: number): PartRow => {
+  const found = parts.find(({ number, kind }) => (part === undefined ? kind === 'hull molding' : number === part));
+  if (found) return found;
+  const named = part === undefined ? 'The hull has no hull molding on record' : `Part ${part} is not in this hull`;
+  throw new Unprocessable('not-in-hull', `${named}: name a part of it.`, `/spots/${i}/part`);
+};
+
+const skinOf = async (fact: Fact, hullId: string): Promise<Skin | null> => {
+  const [row] = await fact.tx.query<{ skin: Skin | null }[]>(
+    `select m.skins -> 'hull molding' as skin from fact.hull h join fact.model m on m.id = h.model_id where h.id = $1`,
+    [hullId],
+  );
+  return row?.skin ?? null;
+};
+
+/** Claims of a hull are counted under a lock of it. */
+const nextClaim = async (fact: Fact, hullId: string): Promise<number> => {
+  await fact.tx.query('select pg_advisory_xact_lock(hashtextextended($1, 5))', [`claim/${hullId}`]);
+  const [row] = await fact.tx.query<{ next: number }[]>(
+    'select coalesce(max(c.number), 0) + 1 as next from fact.claim c where c.hull_id = $1',
+    [hullId],
+  );
+  return row?.next ?? 1;
+};
+
+/**
+ * Holds days to what can be: nothing is reported after the day on which it is entered, whatever the zone of the plant.
+ *
+ * @throws InvalidRequest
+ */
+export const assertDays = ({ reportedOn, happenedAt }: { reportedOn: string; happenedAt: string }): void => {
+  const latest = new Date(Date.parse(happenedAt) + 14 * 3_600_000).toISOString().slice(0, 10);
+  if (reportedOn > latest)
+    throw new InvalidRequest([{ pointer: '/reportedOn', detail: 'is after the day on which this happened' }]);
+};
