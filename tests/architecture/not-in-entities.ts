@@ -41,6 +41,9 @@ export const KEPT_BY_THE_WRITER: Readonly<Record<string, string>> = {
   layer_record_makers: 'repeats the primary key, for signatures to refer to',
   repair_makers: 'repeats the primary key, for acceptances to refer to',
   plant_code_once: 'the plant is opened under an id made of its code',
+  case_settings_once: 'versions are counted under a lock',
+  case_look_once: 'looks are counted under a lock',
+  case_answer_once: 'the job answers each look once, in one transaction',
   claim_number_once: 'numbers are given under a lock',
   schedule_layer_position_once: 'positions are counted where the layers are written',
 };

@@ -7,6 +7,7 @@ import { HOLDS } from './write-samples-holds.js';
 import { STORE } from './write-samples-store.js';
 import { TOUCH_UPS } from './write-samples-touch-ups.js';
 import { CHECKS } from './write-samples-checks.js';
+import { CASES } from './write-samples-cases.js';
 import { CLAIMS } from './write-samples-claims.js';
 import { OWNERS } from './write-samples-owners.js';
 import { MOLDS } from './write-samples-molds.js';
@@ -147,6 +148,7 @@ export const SAMPLES: Readonly<Record<string, MakeSample>> = {
   ...HOLDS,
   ...MOLDS,
   ...RULES,
+  ...CASES,
   ...CLAIMS,
   ...OWNERS,
   ...CHECKS,

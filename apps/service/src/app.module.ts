@@ -53,6 +53,7 @@ import { NonconformitiesModule } from './nonconformities/nonconformities.module.
 import { Rehearse } from './platform/facts/rehearse.js';
 import { FittedItemsModule } from './fitted-items/fitted-items.module.js';
 import { OwnersModule } from './owners/owners.module.js';
+import { CasesModule } from './cases/cases.module.js';
 import { ClaimsModule } from './claims/claims.module.js';
 import { WarrantyModule } from './warranty/warranty.module.js';
 import { ClimateModule } from './climate/climate.module.js';
@@ -78,7 +79,7 @@ const FEATURES = [
   ...[GunsModule, DropsModule, StoreModule, HoldsModule, TouchUpsModule, GoOnsModule, NonconformitiesModule],
   ...[SignInModule, DevicesModule, TokensModule, UnprovedEntriesModule, KeptEntriesModule, OwnHullsModule],
   ...[ClimateModule, PlantRulesModule, FiguresModule, FlawLimitsModule, OwnersModule, FittedItemsModule, MoldsModule],
-  ...[ClaimsModule, WarrantyModule],
+  ...[ClaimsModule, WarrantyModule, CasesModule],
   ...[PeopleModule, EquipmentModule, DealersModule, MaterialsModule, TanksModule, LotsModule, ModelsModule],
   ...[
     HullsModule,

@@ -4,6 +4,7 @@ import { EXAMPLES_OF_HOLDS } from './examples-of-holds.js';
 import { EXAMPLES_OF_STORE } from './examples-of-store.js';
 import { EXAMPLES_OF_TOUCH_UPS } from './examples-of-touch-ups.js';
 import { EXAMPLES_OF_CHECKS } from './examples-of-checks.js';
+import { EXAMPLES_OF_CASES } from './examples-of-cases.js';
 import { EXAMPLES_OF_CLAIMS } from './examples-of-claims.js';
 import { EXAMPLES_OF_OWNERS } from './examples-of-owners.js';
 import { EXAMPLES_OF_LABELS } from './examples-of-labels.js';
@@ -53,6 +54,7 @@ export const EXAMPLES: Readonly<Partial<Record<keyof typeof routes, object>>> = 
   ...EXAMPLES_OF_OWNERS,
   ...EXAMPLES_OF_CHECKS,
   ...EXAMPLES_OF_CLAIMS,
+  ...EXAMPLES_OF_CASES,
   ...EXAMPLES_OF_TOUCH_UPS,
   identifyLot: told({ enteredBy: 'QUA-01', as: 'VE-2231', reason: 'The drum was found with its label inside.' }),
   registerPerson: atTheDesk({ badge: 'LAM-07', name: 'A. Example', roles: ['laminator'] }),

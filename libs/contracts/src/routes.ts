@@ -9,6 +9,7 @@ import { stockRoutes } from './stock-routes.js';
 import { traceGraphRoutes } from './trace-graph-routes.js';
 import { touchUpRoutes } from './touch-up-routes.js';
 import { checkRoutes } from './check-routes.js';
+import { caseRoutes } from './case-routes.js';
 import { claimRoutes } from './claim-routes.js';
 import { ownerRoutes } from './owner-routes.js';
 import { figureRoutes } from './figure-routes.js';
@@ -35,6 +36,7 @@ export const routes = {
   ...checkRoutes,
   ...ownerRoutes,
   ...claimRoutes,
+  ...caseRoutes,
   ...holdRoutes,
   ...moldRoutes,
   ...ruleRoutes,

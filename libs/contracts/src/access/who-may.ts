@@ -20,6 +20,7 @@ const SEES_FAULTS = all('receiving', 'laminator', 'shift lead', 'inspector', 'pa
 const QUALITY = all('quality');
 const DESK = all('administrator');
 const OWNERS = all('warranty', 'administrator');
+const CASES = all('quality', 'warranty');
 const CLAIMS = all('quality', 'warranty', 'auditor');
 
 /**
@@ -51,6 +52,9 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
   ...{ decideClaim: ['warranty'], markClaim: ['warranty', 'quality'], addClaimPhoto: ['warranty', 'quality'] },
   ...{ listClaims: CLAIMS, readClaim: CLAIMS },
   ...{ fileOwnClaim: ['dealer'], listOwnClaims: ['dealer'], addOwnClaimPhoto: ['dealer'] },
+  // cases
+  ...{ openCase: CASES, freezeCase: CASES, lookAtCase: CASES },
+  ...{ listCases: CLAIMS, readCase: CLAIMS, readLook: CLAIMS, computeLookAgain: CASES },
   // what the plant works by
   ...{ registerMaterial: ['receiving', 'quality'], issueDataSheet: QUALITY, registerModel: QUALITY },
   ...{ publishSchedule: QUALITY, registerMold: QUALITY, moveToSchedule: QUALITY, setPlantRules: QUALITY },

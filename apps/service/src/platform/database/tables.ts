@@ -61,6 +61,13 @@ import { ReworkEntity } from '../../dispositions/rework.entity.js';
 import { GoOnEntity } from '../../go-ons/go-on.entity.js';
 import { FittedItemEntity, ItemRemovedEntity } from '../../fitted-items/fitted-item.entity.js';
 import { OwnerDetailEntity, OwnerEntity, OwnerErasedEntity } from '../../owners/owner.entity.js';
+import {
+  CaseAnswerEntity,
+  CaseFileEntity,
+  CaseLookEntity,
+  CaseRunEntity,
+  CaseSettingsEntity,
+} from '../../cases/case.entity.js';
 import { ClaimDecisionEntity, ClaimEntity, ClaimMarkEntity, ClaimPhotoEntity } from '../../claims/claim.entity.js';
 import { WarrantyTermsEntity } from '../../warranty/warranty-terms.entity.js';
 import { PartScheduleEntity } from '../../layers/part-schedule.entity.js';
@@ -109,6 +116,7 @@ export const TABLES = [
   ...[HoldScopeEntity, HoldReachedEntity, HoldDispositionEntity],
   ...[GoOnEntity, ReworkEntity],
   ...[FittedItemEntity, ItemRemovedEntity, OwnerEntity, OwnerErasedEntity, OwnerDetailEntity],
+  ...[CaseFileEntity, CaseSettingsEntity, CaseLookEntity, CaseAnswerEntity, CaseRunEntity],
   ...[WarrantyTermsEntity, ClaimEntity, ClaimPhotoEntity, ClaimDecisionEntity, ClaimMarkEntity],
   ...[MoldCareEntity, PartScheduleEntity],
   ...[ModelEntity, ScheduleEntity, ScheduleLayerEntity, MoldEntity],

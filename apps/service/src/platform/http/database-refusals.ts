@@ -15,6 +15,7 @@ const MEANINGS: Readonly<Record<string, () => Refusal>> = {
   role_ends_once: () => new Conflict('has-not-this-role', 'This role has ended already.', '/role'),
   entry_confirmed_once: () => new Conflict('confirmed-already', 'This entry was confirmed or refused already.'),
   kept_entry_decided_once: () => new Conflict('entry-decided', 'Somebody has decided about this entry before.'),
+  case_code_once: () => new Conflict('code-taken', 'This case code is in use: give it another.', '/code'),
   warranty_terms_once: () =>
     new Conflict('version-published', 'This version is published and never changes: publish the next one.'),
   rework_once: () => new Conflict('reworked-already', 'This rework is recorded already.'),

@@ -24,6 +24,7 @@ import { Claims0024 } from './0024-claims.js';
 import { Holds0025 } from './0025-holds.js';
 import { SealedJournal0026 } from './0026-sealed-journal.js';
 import { LotPhotos0030 } from './0030-lot-photos.js';
+import { Cases0031 } from './0031-cases.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -53,4 +54,5 @@ export const MIGRATIONS = [
   Holds0025,
   SealedJournal0026,
   LotPhotos0030,
+  Cases0031,
 ] as const;

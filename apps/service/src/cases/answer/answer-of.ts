@@ -1,0 +1,55 @@
+import type { CaseAnswer } from '@hull-record/contracts';
+import type { CaseInputs } from '../inputs/case-inputs.js';
+import type { CaseSettings } from '../settings.js';
+import { compareLots, named } from './compare-lots.js';
+import { forecastOfCase } from './forecast-of-case.js';
+import { otherExposures } from './other-exposures.js';
+import { placesOfCase } from './places-of-case.js';
+import { cannotSay, nextSteps, sentencesOf } from './words.js';
+
+/**
+ * The answer of a look: of frozen settings and kept inputs alone, so that it comes out again to the digit.
+ *
+ * @param tell is told each step before it is done
+ */
+export const answerOf = async (
+  settings: CaseSettings,
+  inputs: CaseInputs,
+  tell: (step: number) => Promise<void> = () => Promise.resolve(),
+): Promise<CaseAnswer> => {
+  await tell(2);
+  const { attribution, part } = compareLots(inputs, settings);
+  await tell(3);
+  const apart = otherExposures(inputs, settings);
+  await tell(4);
+  const places = placesOfCase(inputs, settings);
+  await tell(5);
+  const leader = attribution.rows.find(({ strength }) => strength !== 'none');
+  const leading = leader ? { named: named(leader.suspect), hulls: leader.suspect.hulls } : null;
+  const forecast = forecastOfCase(inputs, settings, leading);
+  const hulls = countsOf(inputs);
+  const { exploratory } = inputs;
+  const claimless = [...(leader?.suspect.hulls ?? [])].flatMap((place, i) => {
+    const hull = inputs.hulls[place];
+    return hull && !hull.claimed ? [{ number: hull.number, share: leader?.suspect.members[0]?.shares?.[i] ?? 1 }] : [];
+  });
+  const byShare = claimless.sort((a, b) => b.share - a.share).map(({ number }) => number);
+  return {
+    ...{ method: settings.method, hulls, watchedUntil: inputs.watchedUntil, exploratory, ...part },
+    sentences: sentencesOf(part, hulls, exploratory),
+    cannotSay: cannotSay(part, hulls, exploratory),
+    next: nextSteps(part, byShare),
+    ...{ apart, places, forecast },
+  };
+};
+
+const countsOf = ({ hulls, leftOut }: CaseInputs): CaseAnswer['hulls'] => {
+  const all = hulls.length + leftOut.withoutOrigin;
+  return {
+    atRisk: hulls.length,
+    withClaim: hulls.filter(({ claimed }) => claimed).length,
+    ...leftOut,
+    shareWithoutOrigin: all === 0 ? 0 : leftOut.withoutOrigin / all,
+    strata: new Set(hulls.map(({ stratum }) => stratum)).size,
+  };
+};

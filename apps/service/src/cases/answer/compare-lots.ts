@@ -1,0 +1,90 @@
+import type { CaseAnswer, CaseClass } from '@hull-record/contracts';
+import { attribute, lotsOf, type Attribution, type JudgedClass, type SuspectClass } from '@hull-record/statistics';
+import type { CaseInputs, LotInHulls } from '../inputs/case-inputs.js';
+import { type CaseSettings, SHOWN_SHARES } from '../settings.js';
+import { figure, judgedArrays } from './judged-arrays.js';
+import { rowFigures } from './row-figures.js';
+
+/** Lots compared: the part of the answer that is about them, and the attribution behind it. */
+export interface Compared {
+  readonly attribution: Attribution;
+  readonly part: Pick<CaseAnswer, 'verdict' | 'tests' | 'classes' | 'untestable' | 'cover'>;
+}
+
+/** So many classes that cannot be judged are named one by one. */
+const UNTESTABLE_NAMED = 100;
+
+/** Compares the lots of a case by its frozen settings. */
+export const compareLots = ({ hulls, lots }: CaseInputs, { attribution: frozen }: CaseSettings): Compared => {
+  const exposures = lots.map(({ lot, family, hulls: places, shares }) => ({
+    ...{ lot, family },
+    hulls: Uint32Array.from(places),
+    shares: Float64Array.from(shares),
+  }));
+  const attribution = attribute(judgedArrays(hulls), exposures, frozen);
+  const told = new Map(lots.map((lot) => [keyOf(lot), lot]));
+  const claimed = hulls.map(({ claimed: has }) => has);
+  const nameAt = (place: number): string => named(attribution.weighedClasses[place]?.suspect as SuspectClass);
+  return {
+    attribution,
+    part: {
+      verdict: attribution.verdict,
+      tests: attribution.tests,
+      classes: attribution.rows.map((row) => classOf(row, told, claimed)),
+      untestable: {
+        count: attribution.untestable.length,
+        classes: [...attribution.untestable]
+          .sort((a, b) => b.observed - a.observed || a.smallestP - b.smallestP)
+          .slice(0, UNTESTABLE_NAMED)
+          .map(({ suspect, observed, smallestP }) => ({
+            ...{ named: named(suspect), hulls: suspect.hulls.length, observed, smallestP },
+          })),
+      },
+      cover: {
+        steps: attribution.cover.steps.map(({ taken, gain, runnerUp, tie }) => ({
+          ...{ named: nameAt(taken), explains: gain, tie },
+          runnerUp: runnerUp === null ? null : nameAt(runnerUp.place),
+        })),
+        unexplained: attribution.cover.unexplained.map((place) => hulls[place]?.number ?? ''),
+      },
+    },
+  };
+};
+
+const keyOf = ({ lot, family }: { readonly lot: string; readonly family: string }): string =>
+  JSON.stringify([family, lot]);
+
+/** A class by all its members, so that none is hidden behind another: lots, then where each is. */
+export const named = (suspect: SuspectClass): string => {
+  const lots = [...lotsOf(suspect)].sort();
+  const shown = lots.slice(0, 6).join(' and ');
+  return lots.length > 6 ? `${shown} and ${lots.length - 6} more` : shown;
+};
+
+const classOf = (row: JudgedClass, told: ReadonlyMap<string, LotInHulls>, claimed: readonly boolean[]): CaseClass => {
+  const members = row.suspect.members.map(({ lot, family }) => {
+    const { supplierLot = null, material = null } = told.get(keyOf({ lot, family })) ?? {};
+    return { lot, supplierLot, material, family };
+  });
+  const [first] = row.suspect.members;
+  const whole = first && told.get(keyOf(first));
+  return {
+    ...rowFigures(row, named(row.suspect)),
+    ...{ lots: [...lotsOf(row.suspect)].sort(), members, adjustedP: row.adjusted, posterior: row.posterior },
+    ...{ strength: row.strength, nearlySame: [...row.nearlySame].sort() },
+    dose: row.dose && { z: row.dose.z, p: row.dose.p },
+    atShares: SHOWN_SHARES.map((fromShare) => atShare(whole, fromShare, claimed)),
+    shares: row.suspect.members[0]?.shares ? spread(row.suspect.members[0].shares) : null,
+  };
+};
+
+const atShare = (lot: LotInHulls | undefined, fromShare: number, claimed: readonly boolean[]) => {
+  const places = (lot?.hulls ?? []).filter((_, i) => (lot?.shares[i] ?? 0) >= fromShare);
+  return { fromShare, hulls: places.length, withClaim: places.filter((place) => claimed[place]).length };
+};
+
+const spread = (shares: Float64Array): CaseClass['shares'] => {
+  const sorted = Float64Array.from(shares).sort();
+  const [least, median, most] = [sorted[0], sorted[sorted.length >> 1], sorted.at(-1)];
+  return { least: figure(least ?? 0) ?? 0, median: median ?? 0, most: most ?? 0 };
+};

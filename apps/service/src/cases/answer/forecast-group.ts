@@ -1,0 +1,92 @@
+import type { GroupForecast } from '@hull-record/contracts';
+import {
+  claimsByStep,
+  expectedClaims,
+  FEWEST_CLAIMS,
+  fitLimitedFailure,
+  fitWeibull,
+  forecastClaims,
+  kaplanMeier,
+  meanCumulative,
+  StatisticsError,
+  weibayes,
+  type Random,
+  type Running,
+  type WeibullFit,
+} from '@hull-record/statistics';
+import type { JudgedHull } from '../inputs/case-inputs.js';
+
+export const MONTH_DAYS = 365.25 / 12;
+export const MONTHS_AHEAD = 12;
+/** Shapes that are gone through when claims are too few to tell one: from chance failures to ageing; a choice of ours. */
+const SHAPES = [1, 1.5, 2, 3, 4] as const;
+
+interface GroupAhead {
+  readonly random: Random;
+  readonly warrantyCapDays: number | null;
+}
+
+/** What is known of a group of hulls by age, and how many first claims to expect in the months ahead. */
+export const forecastGroup = (
+  group: string,
+  hulls: readonly JudgedHull[],
+  { random, warrantyCapDays }: GroupAhead,
+): GroupForecast => {
+  const watched = hulls.map(({ age, claimed }) => ({ age, event: claimed }));
+  const running = hulls.filter(({ claimed }) => !claimed).map(({ age }): Running => ({ age, hulls: 1 }));
+  const cap = warrantyCapDays === null ? {} : { warrantyEnd: warrantyCapDays };
+  const ahead = { horizon: MONTHS_AHEAD * MONTH_DAYS, ...cap };
+  const withClaim = watched.filter(({ event }) => event).length;
+  const fit = withClaim < FEWEST_CLAIMS ? null : tried(() => fitWeibull(watched));
+  const known = {
+    ...{ group, hulls: hulls.length, withClaim },
+    curve: kaplanMeier(watched).map(({ age, atRisk, survival, band }) => ({
+      ...{ days: age, atRisk, without: survival, lower: band.lower, upper: band.upper },
+    })),
+    meanClaims: meanCumulative(hulls.map(({ claimAges, until }) => ({ claims: claimAges, until }))).map(
+      ({ age, ...step }) => ({ days: age, ...step }),
+    ),
+  };
+  if (!fit) return { ...known, ...tooFew(watched, running, ahead, withClaim) };
+  const { expected, plugIn, withParameters } = forecastClaims(fit, running, ahead, { random });
+  const byMonth = claimsByStep(fit, running, { step: MONTH_DAYS, steps: MONTHS_AHEAD, ...cap });
+  return {
+    ...known,
+    weibull: { shape: fit.beta, scaleDays: fit.eta, aic: fit.aic, limited: limitedOf(watched, fit) },
+    ...{ expected, interval: withParameters, plugIn, range: null, byMonth: [...byMonth] },
+    sentence: `${withClaim} of ${hulls.length} hulls have a claim; within ${MONTHS_AHEAD} months ${expected.toFixed(1)} more first claims are expected, ${withParameters.lower} to ${withParameters.upper} with 90 % (parameters uncertain).`,
+  };
+};
+
+const tried = <T>(work: () => T): T | null => {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof StatisticsError) return null;
+    throw error;
+  }
+};
+
+const limitedOf = (watched: readonly { age: number; event: boolean }[], _fit: WeibullFit) => {
+  const limited = tried(() => fitLimitedFailure(watched));
+  const figures = limited && [limited.share, limited.beta, limited.eta, limited.aic];
+  if (!limited || !figures?.every(Number.isFinite)) return null;
+  return { share: limited.share, shape: limited.beta, scaleDays: limited.eta, aic: limited.aic };
+};
+
+/** Fewer than three claims, or all at one age: a range over shapes, from the best fit to its 95 % bound. */
+const tooFew = (
+  watched: readonly { age: number; event: boolean }[],
+  running: readonly Running[],
+  ahead: { readonly horizon: number; readonly warrantyEnd?: number },
+  withClaim: number,
+): Omit<GroupForecast, 'group' | 'hulls' | 'withClaim' | 'curve' | 'meanClaims'> => {
+  const fits = SHAPES.map((shape) => weibayes(watched, shape));
+  const lower = Math.min(...fits.map(({ best }) => (best ? expectedClaims(best, running, ahead) : 0)));
+  const upper = Math.max(...fits.map(({ bound }) => expectedClaims(bound, running, ahead)));
+  return {
+    ...{ weibull: null, expected: null, interval: null, plugIn: null, byMonth: [] },
+    range: { lower, upper, shapes: [...SHAPES] },
+    sentence: `${withClaim} claims are too few for one number: between ${lower.toFixed(1)} and ${upper.toFixed(1)} more within ${MONTHS_AHEAD} months, by shapes from ${SHAPES[0]} to ${SHAPES.at(-1)}.`,
+  };
+};

@@ -1,0 +1,61 @@
+/** A hull at risk, as it is judged: ages are days since the time origin of the case. */
+export interface JudgedHull {
+  readonly number: string;
+  /** Month in which it was begun, YYYY-MM. */
+  readonly built: string;
+  readonly stratum: string;
+  /** Month of its time origin, YYYY-MM. */
+  readonly since: string;
+  /** At its first claim, or until which it was watched. */
+  readonly age: number;
+  readonly claimed: boolean;
+  /** Ages of all its claims, repeated ones too, and until when it was watched for them. */
+  readonly claimAges: readonly number[];
+  readonly until: number;
+}
+
+/** What became of the hulls and claims that do not count. */
+export interface LeftOut {
+  readonly prompted: number;
+  readonly late: number;
+  readonly before: number;
+  readonly withoutOrigin: number;
+  readonly withoutOriginWithClaim: number;
+  readonly notLaunched: number;
+}
+
+/** A lot in one kind of layer: places of hulls, rising, and its largest share of like material there. */
+export interface LotInHulls {
+  readonly lot: string;
+  readonly supplierLot: string | null;
+  readonly material: string | null;
+  readonly family: string;
+  readonly hulls: readonly number[];
+  readonly shares: readonly number[];
+}
+
+/** Something else that hulls have in common. */
+export interface OtherInHulls {
+  readonly family: string;
+  readonly name: string;
+  readonly hulls: readonly number[];
+}
+
+/** A place of a claim on the unrolled skin, as shares: x of the length, y of the edge, port above 0. */
+export interface SpotOnHull {
+  readonly hull: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** All that a verdict is worked out from; kept under the hash of its canonical JSON. */
+export interface CaseInputs {
+  readonly watchedUntil: string;
+  readonly exploratory: boolean;
+  readonly hulls: readonly JudgedHull[];
+  readonly leftOut: LeftOut;
+  readonly lots: readonly LotInHulls[];
+  readonly others: readonly OtherInHulls[];
+  readonly spots: readonly SpotOnHull[];
+  readonly warrantyCapDays: number | null;
+}
