@@ -5,7 +5,10 @@ import { fileURLToPath } from 'node:url';
 
 /** Bundles the web app into `dist`, when that was built of other sources than are there now. */
 const web = dirname(fileURLToPath(import.meta.url));
-const SOURCES = ['index.html', 'vite.config.ts', 'public', 'src', '../../libs/trade/src', '../../libs/contracts/src/access', '../../package-lock.json'];
+const SOURCES = [
+  ...['index.html', 'vite.config.ts', 'shell-files.ts', 'public', 'src'],
+  ...['../../libs/trade/src', '../../libs/contracts/src/access', '../../package-lock.json'],
+];
 /** What `dist` was built of: written when it is done, and emptied with it before it is built anew. */
 const STAMP = join(web, 'dist/.built-of');
 

@@ -1,11 +1,13 @@
 import { join } from 'node:path';
 import { defineConfig } from 'vite';
+import { shellFiles } from './shell-files.js';
 
 const LIBS = join(import.meta.dirname, '../../libs');
 
 /** The web app is bundled from sources, those of the libraries too: the rules it judges with are the service's own. */
 export default defineConfig({
   root: import.meta.dirname,
+  plugins: [shellFiles(join(import.meta.dirname, 'public'))],
   // By name and not by the condition `source`: packages of others have that one too, and mean other things by it.
   resolve: {
     alias: [
@@ -23,6 +25,14 @@ export default defineConfig({
     reportCompressedSize: false,
     manifest: true,
     rolldownOptions: {
+      // The worker is known by its address for ever; what it keeps is named in it.
+      input: {
+        index: join(import.meta.dirname, 'index.html'),
+        'service-worker': join(import.meta.dirname, 'src/worker/service-worker.ts'),
+      },
+      output: {
+        entryFileNames: ({ name }) => (name === 'service-worker' ? '[name].js' : 'assets/[name]-[hash].js'),
+      },
       // Libraries mark what runs in browsers for servers that render pages; here all of it does.
       onLog: (level, log, tell) => (log.code === 'MODULE_LEVEL_DIRECTIVE' ? undefined : tell(level, log)),
     },

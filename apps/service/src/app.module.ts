@@ -3,6 +3,7 @@ import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
 import { join } from 'node:path';
 import { DataSource } from 'typeorm';
 import { CorrectionsModule } from './corrections/corrections.module.js';
+import { DaySheetModule } from './day-sheet/day-sheet.module.js';
 import { DealersModule } from './dealers/dealers.module.js';
 import { DefectsModule } from './defects/defects.module.js';
 import { DemoModule } from './demo/demo.module.js';
@@ -86,6 +87,7 @@ const FEATURES = [
     LifeModule,
     LayersModule,
     ReadingsModule,
+    DaySheetModule,
     DefectsModule,
     DispositionsModule,
     RepairsModule,

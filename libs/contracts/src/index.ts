@@ -13,6 +13,7 @@ export * from './place.js';
 export * from './guns.js';
 export * from './hulls.js';
 export * from './readings.js';
+export * from './day-sheet.js';
 export * from './defects.js';
 export * from './repairs.js';
 export * from './touch-ups.js';

@@ -1,6 +1,7 @@
 import { accessRoutes } from './access-routes.js';
 import { askingRoutes } from './asking-routes.js';
 import { boatRoutes } from './boat-routes.js';
+import { daySheetRoutes } from './day-sheet-routes.js';
 import { gunRoutes } from './gun-routes.js';
 import { hullMapRoutes } from './hull-map-routes.js';
 import { makingRoutes } from './making-routes.js';
@@ -30,6 +31,7 @@ export const routes = {
   ...storeRoutes,
   ...boatRoutes,
   ...makingRoutes,
+  ...daySheetRoutes,
   ...gunRoutes,
   ...stockRoutes,
   ...touchUpRoutes,

@@ -65,7 +65,7 @@ const keepOutcome = async (entry: Entry, outcome: Outcome): Promise<void> => {
   if (outcome.kind === 'later') return;
   if (outcome.kind === 'sent') {
     await entrySent(entry, outcome.result);
-    outboxStore.oneSent();
+    outboxStore.oneSent(entry);
   } else await entryRefused(entry.id, outcome.problem);
   await outboxStore.changed();
 };

@@ -1,3 +1,4 @@
+import { clock } from '../device/clock.js';
 import type { Entry } from './entry.js';
 import { keptEntries } from './kept-entries.js';
 
@@ -7,11 +8,11 @@ export interface OutboxView {
   readonly entries: readonly Entry[] | null;
   /** Why what waits is not on its way; null: it is, or nothing waits. */
   readonly heldUp: 'unreachable' | 'busy' | 'sign-in' | null;
-  /** How many entries were sent in this visit. */
-  readonly sent: number;
+  /** What was sent in this visit, with when by the service's clock, ms since 1970. */
+  readonly justSent: readonly { readonly entry: Entry; readonly at: number }[];
 }
 
-let now: OutboxView = { entries: null, heldUp: null, sent: 0 };
+let now: OutboxView = { entries: null, heldUp: null, justSent: [] };
 const listeners = new Set<() => void>();
 /** Other windows of this device hear of what changed here. */
 const others = new BroadcastChannel('hull-record.outbox');
@@ -43,5 +44,5 @@ export const outboxStore = {
     others.postMessage('changed');
   },
   heldUp: (why: OutboxView['heldUp']): void => show({ heldUp: why }),
-  oneSent: (): void => show({ sent: now.sent + 1 }),
+  oneSent: (entry: Entry): void => show({ justSent: [...now.justSent, { entry, at: clock.now() }] }),
 };

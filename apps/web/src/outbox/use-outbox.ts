@@ -3,16 +3,18 @@ import { outboxStore } from './outbox-store.js';
 
 /** What waits on this device, what was refused, and what was set aside: kept up to date while the page is open. */
 export const useOutbox = () => {
-  const { entries, heldUp, sent } = useSyncExternalStore(outboxStore.subscribe, outboxStore.get);
+  const { entries, heldUp, justSent } = useSyncExternalStore(outboxStore.subscribe, outboxStore.get);
   return useMemo(() => {
     const all = entries ?? [];
     return {
       all,
       heldUp,
-      sent,
+      justSent,
+      /** How many were sent in this visit. */
+      sent: justSent.length,
       waiting: all.filter(({ state }) => state === 'waiting'),
       refused: all.filter(({ state }) => state === 'refused'),
       aside: all.filter(({ state }) => state === 'aside'),
     };
-  }, [entries, heldUp, sent]);
+  }, [entries, heldUp, justSent]);
 };

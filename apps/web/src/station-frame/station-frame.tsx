@@ -3,6 +3,7 @@ import { useEffect } from 'react';
 import { ask } from '../api/ask.js';
 import { session } from '../api/session.js';
 import { network } from '../device/network.js';
+import { shellWorker } from '../device/shell-worker.js';
 import { storageStays } from '../device/storage.js';
 import { GlareButton } from '../marks/glare-button.js';
 import { drain, keepDraining } from '../outbox/drain.js';
@@ -20,6 +21,7 @@ export const StationFrame = () => {
   useEffect(() => {
     keepDraining();
     void storageStays.ask();
+    void shellWorker.register();
     return listen();
   }, []);
   return (

@@ -90,7 +90,7 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
   ...{ checkLayer: ['inspector', ...LAYS], useInJoint: LAYS, apportionDrop: LAYS, hookUpGun: LAYS, setGun: LAYS },
   ...{ fitItem: LAYS, removeItem: LAYS, careForMold: LAYS, goOn: ['shift lead'] },
   ...{ readLayer: MEASURES, readJoint: MEASURES, takePartReadings: MEASURES },
-  ...{ signHoldPoint: ACCEPTS },
+  ...{ signHoldPoint: ACCEPTS, readDaySheet: STAFF },
   // faults and repairs
   ...{ reportDefect: SEES_FAULTS, addPhoto: SEES_FAULTS, answerAsk: SEES_FAULTS, dispose: QUALITY, scrapPart: QUALITY },
   ...{ recordRepair: ['warranty', ...REPAIRS], checkRepair: ['warranty', 'quality', ...REPAIRS], useInRepair: REPAIRS },

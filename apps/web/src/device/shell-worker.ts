@@ -1,0 +1,42 @@
+let waiting: ServiceWorker | null = null;
+const listeners = new Set<() => void>();
+
+const isWaiting = (worker: ServiceWorker | null): void => {
+  // The very first one has nothing to wait for.
+  if (worker === null || navigator.serviceWorker.controller === null) return;
+  waiting = worker;
+  listeners.forEach((tell) => tell());
+};
+
+const follow = (worker: ServiceWorker | null): void => {
+  worker?.addEventListener('statechange', () => {
+    if (worker.state === 'installed') isWaiting(worker);
+  });
+};
+
+/** The worker that keeps the station's own files: with it, the station starts with no network from the second visit on. */
+export const shellWorker = {
+  /** Whether a newer version of the app is here, to be loaded when a person says so. */
+  isNewer: (): boolean => waiting !== null,
+  subscribe: (tell: () => void): (() => void) => {
+    listeners.add(tell);
+    return () => listeners.delete(tell);
+  },
+  /** A browser without workers, or a page that is not served securely, goes without. */
+  register: async (): Promise<void> => {
+    if (!('serviceWorker' in navigator)) return;
+    try {
+      const found = await navigator.serviceWorker.register('/service-worker.js', { scope: '/station' });
+      isWaiting(found.waiting);
+      follow(found.installing);
+      found.addEventListener('updatefound', () => follow(found.installing));
+    } catch {
+      // The station works as long as there is a network.
+    }
+  },
+  /** Loads the newer version. */
+  loadNewer: (): void => {
+    navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
+    waiting?.postMessage('take over');
+  },
+};
