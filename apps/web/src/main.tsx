@@ -9,6 +9,8 @@ import './look/traces.css';
 import './look/narrow.css';
 import './look/touch.css';
 import './look/station.css';
+import './look/station-readings.css';
+import './look/station-layers.css';
 import './look/print.css';
 import { QueryClientProvider } from '@tanstack/react-query';
 import { RouterProvider } from '@tanstack/react-router';

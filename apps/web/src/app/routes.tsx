@@ -108,12 +108,36 @@ const stationStart = createRoute({
 const stationTakeOver = createRoute({
   ...atStation,
   path: '/take-over',
+  validateSearch: texts('part', 'layer'),
   component: lazyRouteComponent(() => import('../station/take-over-page.js'), 'TakeOverPage'),
 });
 const stationOutbox = createRoute({
   ...atStation,
   path: '/outbox',
   component: lazyRouteComponent(() => import('../station/outbox-page.js'), 'OutboxPage'),
+});
+const stationReadings = createRoute({
+  ...atStation,
+  path: '/readings',
+  validateSearch: texts('part', 'layer', 'what'),
+  component: lazyRouteComponent(() => import('../station/readings-page.js'), 'ReadingsPage'),
+});
+const stationLayer = createRoute({
+  ...atStation,
+  path: '/layer',
+  validateSearch: texts('part', 'layer'),
+  component: lazyRouteComponent(() => import('../station/layer-page.js'), 'LayerPage'),
+});
+const stationSign = createRoute({
+  ...atStation,
+  path: '/sign',
+  validateSearch: texts('part', 'layer'),
+  component: lazyRouteComponent(() => import('../station/sign-page.js'), 'SignPage'),
+});
+const stationConfirm = createRoute({
+  ...atStation,
+  path: '/confirm',
+  component: lazyRouteComponent(() => import('../station/confirm-page.js'), 'ConfirmPage'),
 });
 const bay = createRoute({
   ...atStation,
@@ -153,6 +177,7 @@ const bayAnswer = createRoute({
 const station = stationFrame.addChildren([
   ...[stationStart, stationTakeOver, stationOutbox],
   ...[bay, bayPart, bayDefect, bayRepair, bayTouchUp, bayJudge, bayAnswer],
+  ...[stationReadings, stationLayer, stationSign, stationConfirm],
 ]);
 
 /** Every page by its address; each is fetched when it is first gone to. */

@@ -65,7 +65,7 @@ const toRead = (
 /** Whether all that has to be made before a layer is made. */
 export const isNext = (part: NowPart, { scheduled, record }: NowLayer): boolean =>
   record === null &&
-  scheduled.predecessors.every((code) => part.layers.find((other) => other.scheduled.code === code)?.record != null);
+  scheduled.predecessors.every((code) => !!part.layers.find((other) => other.scheduled.code === code)?.record);
 
 /** Where now stands to the time in which a layer bonds to those before it; null when no window is known. */
 export const windowFor = (part: NowPart, { scheduled }: NowLayer, now: number): Work['window'] => {

@@ -12,6 +12,7 @@ import { tracesEn } from '../traces/words.en.js';
 import { recordEn } from '../record/words.en.js';
 import { ownHullsEn } from '../own-hulls/words.en.js';
 import { outboxEn } from '../outbox/words.en.js';
+import { tasksEn } from '../station/words.en.js';
 import { stationEn } from '../station-frame/words.en.js';
 import { signInEn } from '../sign-in/words.en.js';
 import { searchEn } from '../search/words.en.js';
@@ -37,6 +38,7 @@ export const en = {
   ...searchEn,
   ...outboxEn,
   ...stationEn,
+  ...tasksEn,
   ...signInEn,
   ...ownHullsEn,
   ...settingsEn,

@@ -13,6 +13,7 @@ import { tracesEs } from '../traces/words.es.js';
 import { recordEs } from '../record/words.es.js';
 import { ownHullsEs } from '../own-hulls/words.es.js';
 import { outboxEs } from '../outbox/words.es.js';
+import { tasksEs } from '../station/words.es.js';
 import { stationEs } from '../station-frame/words.es.js';
 import { signInEs } from '../sign-in/words.es.js';
 import { searchEs } from '../search/words.es.js';
@@ -38,6 +39,7 @@ export const es: Catalogue = {
   ...searchEs,
   ...outboxEs,
   ...stationEs,
+  ...tasksEs,
   ...signInEs,
   ...ownHullsEs,
   ...settingsEs,

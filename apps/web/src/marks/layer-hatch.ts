@@ -15,7 +15,10 @@ const BY_ROLE: readonly (readonly [role: string, hatch: Hatch])[] = [
 const CLOTH = /woven|stitch|biax|triax|quadrax|cloth/i;
 
 /** How a layer is drawn: by the role of the materials its schedule allows, cloth by the words of its plies. */
-export const layerHatch = (layer: ScheduleLayer, materials: readonly MaterialView[]): Hatch => {
+export const layerHatch = (
+  layer: ScheduleLayer,
+  materials: readonly Pick<MaterialView, 'code' | 'name' | 'role'>[],
+): Hatch => {
   const allowed = layer.materials.flatMap(({ material }) => materials.find(({ code }) => code === material) ?? []);
   const hatch = BY_ROLE.find(([role]) => allowed.some((material) => material.role === role))?.[1] ?? 'other';
   const words = [...layer.plies, ...allowed.map(({ name }) => name)].join(' ');

@@ -7,6 +7,7 @@ export const stationEn = {
   'station.unproved': 'not proved',
   'station.caution':
     'Styrene vapour, MEKP: mask on, fan on, goggles and gloves. Use this tablet outside any area classified for electrical equipment unless it is rated for it. The data sheet, shop rules and local codes come first.',
+  'station.newer': 'A new version is here: load it',
   'station.takeOver': 'Take over this tablet',
   'station.pin': 'PIN',
   'station.takeIt': 'Take it over',

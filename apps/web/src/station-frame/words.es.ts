@@ -9,6 +9,7 @@ export const stationEs = {
   'station.unproved': 'sin comprobar',
   'station.caution':
     'Vapor de estireno, MEKP: mascarilla, ventilador, gafas y guantes. Use esta tableta fuera de toda zona clasificada para equipo eléctrico, salvo que esté certificada para ella. Mandan la hoja de datos, las reglas del taller y las normas locales.',
+  'station.newer': 'Hay una versión nueva: cargarla',
   'station.takeOver': 'Tomar esta tableta',
   'station.pin': 'PIN',
   'station.takeIt': 'Tomarla',

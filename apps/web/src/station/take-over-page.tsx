@@ -1,9 +1,10 @@
 import { useQueryClient } from '@tanstack/react-query';
-import { useNavigate } from '@tanstack/react-router';
+import { getRouteApi, useNavigate } from '@tanstack/react-router';
 import { useState, useSyncExternalStore } from 'react';
 import { post } from '../api/ask.js';
 import { fieldErrors, Refused, Unreachable } from '../api/problem.js';
 import { session } from '../api/session.js';
+import { useDay } from '../day/use-day.js';
 import { clock } from '../device/clock.js';
 import { holding } from '../device/holder.js';
 import { network } from '../device/network.js';
@@ -17,6 +18,7 @@ import { TextField } from '../ui/text-field.js';
 import { Toggle } from '../ui/toggle.js';
 import { useWords } from '../words/use-words.js';
 
+const route = getRouteApi('/station/take-over');
 const FIELDS = { badge: 'badge', secret: 'secret' } as const;
 
 /** Where somebody takes over the tablet: by badge and PIN; with no network by the badge alone, which is confirmed later. */
@@ -29,9 +31,12 @@ export const TakeOverPage = () => {
   const [busy, setBusy] = useState(false);
   const client = useQueryClient();
   const navigate = useNavigate();
+  // Handed over for a signature, it leads back to it.
+  const { part, layer } = route.useSearch();
+  const { day } = useDay();
   const arrived = (): void => {
     void client.invalidateQueries();
-    void navigate({ to: '/station' });
+    void navigate(part && layer ? { to: '/station/sign', search: { part, layer } } : { to: '/station' });
   };
   const signIn = async (): Promise<void> => {
     setBusy(true);
@@ -51,7 +56,13 @@ export const TakeOverPage = () => {
   };
   const byBadge = (): void => {
     if (badge.trim() === '') return;
-    holding.take({ badge: badge.trim(), roles: [], proved: false, since: clock.instant() });
+    const known = day?.people.find((person) => person.badge.toLowerCase() === badge.trim().toLowerCase());
+    holding.take({
+      badge: known?.badge ?? badge.trim(),
+      roles: known?.roles ?? [],
+      proved: false,
+      since: clock.instant(),
+    });
     arrived();
   };
   return (

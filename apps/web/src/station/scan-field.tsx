@@ -1,0 +1,43 @@
+import { lazy, Suspense, useState } from 'react';
+import { Button } from '../ui/button.js';
+import { Form } from '../ui/form.js';
+import { TextField } from '../ui/text-field.js';
+import { useWords } from '../words/use-words.js';
+import { codeIn } from './code-in.js';
+
+const Camera = lazy(() => import('./camera.js').then(({ Camera: component }) => ({ default: component })));
+const FIELDS = { code: 'code' } as const;
+
+interface ScanFieldProps {
+  readonly label: string;
+  readonly onCode: (code: string) => void;
+}
+
+/** Where a code is scanned or typed. Scanners that type end with Enter; the camera is there where the browser reads codes. */
+export const ScanField = ({ label, onCode }: ScanFieldProps) => {
+  const { t } = useWords();
+  const [typed, setTyped] = useState('');
+  const [seeing, setSeeing] = useState(false);
+  const take = (text: string): void => {
+    const code = codeIn(text);
+    setTyped('');
+    setSeeing(false);
+    if (code !== '') onCode(code);
+  };
+  return (
+    <Form onSubmit={() => take(typed)}>
+      <TextField name={FIELDS.code} label={label} value={typed} onChange={setTyped} kind="text" />
+      <div className="st-scan">
+        <Button type="submit">{t('scan.take')}</Button>
+        {'BarcodeDetector' in globalThis ? (
+          <Button onPress={() => setSeeing((on) => !on)}>{t(seeing ? 'scan.stop' : 'scan.camera')}</Button>
+        ) : null}
+      </div>
+      {seeing ? (
+        <Suspense>
+          <Camera onCode={take} />
+        </Suspense>
+      ) : null}
+    </Form>
+  );
+};
