@@ -82,3 +82,18 @@ describe('the day sheet of a station', () => {
     });
   });
 });
+
+describe('a layer of several parts that names a lot which is not there', () => {
+  it('is told which field to mend, where it stands in the request', async () => {
+    await shop.startHull('DS-3');
+    const at = shop.tick();
+    const sent = await shop.post(
+      '/api/layers',
+      shop.envelope({
+        ...{ layer: 'L1', startedAt: at, endedAt: at, happenedAt: at, doneBy: ['LAM-1'] },
+        ...{ parts: [{ part: 'DS-3-H', weight: 1 }], used: [{ lot: 'G-TYPO', amount: kg(9) }] },
+      }),
+    );
+    expect(sent).toMatchObject({ status: 422, body: { errors: [{ pointer: '/used/0/lot' }] } });
+  });
+});

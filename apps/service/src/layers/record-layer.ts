@@ -52,13 +52,8 @@ export class RecordLayer {
     return this.rehearse.run(request, (fact) => this.decide(fact, part, request));
   }
 
-  /** Keeps one layer; `from` begins the pointers of its fields, when it is one of several. */
-  async decide(
-    fact: Fact,
-    part: string,
-    request: LayerAsMade,
-    from = '',
-  ): Promise<MadeResult & { readonly layer: string }> {
+  /** Keeps one layer, also as one of several: what was used stands at the same place in both requests. */
+  async decide(fact: Fact, part: string, request: LayerAsMade): Promise<MadeResult & { readonly layer: string }> {
     const partId = await findByCode(fact.tx, 'part', fact.author.plantId, part);
     await judgeAlone(fact, 'order of layers', partId);
     const layer = await findScheduleLayer(fact.tx, partId, request.layer, '/layer');
@@ -80,7 +75,7 @@ export class RecordLayer {
       { kind: 'layer', id, partId },
       request.used,
       new Date(request.endedAt),
-      (i) => `${from}/used/${i}`,
+      (i) => `/used/${i}`,
     );
     await openIfScrapped(fact, partId, {
       rule: 'work-on-scrapped-part',

@@ -35,7 +35,7 @@ export class RecordLayers {
       let kg = 0;
       for (const [k, { part }] of request.parts.entries()) {
         const used = shares.map((share) => share[k] as Taken);
-        const made = await this.one.decide(fact, part, { ...request, used }, `/parts/${k}`);
+        const made = await this.one.decide(fact, part, { ...request, used });
         layers.push({ part, id: made.layer });
         kg += made.kg;
       }

@@ -1,4 +1,6 @@
+import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
+import { Refused } from '../api/problem.js';
 import { Loading } from '../asked/answer.js';
 import { Trouble } from '../asked/trouble.js';
 import type { Day } from '../day/now.js';
@@ -16,6 +18,14 @@ interface DayStateProps {
 /** Shows the day, or that it loads, or why there is none; and how old it is when it is old. */
 export const DayState = ({ of: { day, oldAt, error, again }, children }: DayStateProps) => {
   const { t } = useWords();
+  if (day === null && error instanceof Refused && error.status === 401)
+    return (
+      <p className="st-say">
+        <Link to="/station/take-over" className="btn do">
+          {t('station.takeOver')}
+        </Link>
+      </p>
+    );
   if (day === null)
     return error === null ? (
       <Loading what={t('day.sheet')} />

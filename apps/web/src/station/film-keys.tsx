@@ -28,15 +28,10 @@ export const FilmKeys = ({ limits, onTooth }: FilmKeysProps) => {
         const side = judged.side ?? 'in';
         const words = t(`read.key.${side}`);
         return (
-          <Button
-            key={tooth.last}
-            className={`st-key st-key-${side}`}
-            label={t('read.tooth', { value: tooth.last, unit: unitSign(unit), side: words })}
-            onPress={() => onTooth(tooth, unit)}
-          >
+          <Button key={tooth.last} className={`st-key st-key-${side}`} onPress={() => onTooth(tooth, unit)}>
             <b>{tooth.last}</b>
             {mark(side === 'in' ? 'inside' : 'none', words)}
-            <i>{`${figure(converted(tooth.last, unit, other), 3)} ${unitSign(other)}`}</i>
+            <i>{`${unitSign(unit)}, ${figure(converted(tooth.last, unit, other), 3)} ${unitSign(other)}`}</i>
           </Button>
         );
       })}

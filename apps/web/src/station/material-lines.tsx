@@ -36,7 +36,8 @@ export const MaterialLines = ({ day, lines, today, onChange }: MaterialLinesProp
       : { kind: lot?.tank === code ? 'tank' : 'lot', code, origin: lot?.origin ?? '', leftKg: lot?.leftKg ?? null };
     const of = lot?.materials ?? gun?.feeds.flatMap(({ materials }) => materials) ?? [];
     const fits = lines.findIndex(({ materials }) => materials.some((material) => of.includes(material)));
-    const at = i ?? (fits < 0 ? null : fits);
+    // A code that is not known here goes where there is no question; the service knows it, or refuses it.
+    const at = i ?? (fits >= 0 ? fits : lines.length === 1 ? 0 : null);
     if (at !== null) put(at, { source });
     setOpened(null);
   };

@@ -16,7 +16,9 @@ interface MendFormProps {
 /** Fields for what the service named as wrong, as it was entered; with none, the entry can go again as it is. */
 export const MendForm = ({ entry: { body, problem }, onMend, onBack }: MendFormProps) => {
   const { t } = useWords();
-  const wrong = (problem?.errors ?? []).filter(({ pointer }) => isPlain(valueAt(body, pointer)));
+  const wrong = (problem?.errors ?? []).filter(
+    ({ pointer }) => isPlain(valueAt(body, pointer)) && valueAt(body, pointer.replace(/\/[^/]*$/, '')) !== undefined,
+  );
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
   const asEntered = (pointer: string): string => String(valueAt(body, pointer) ?? '');
   const mended = (): Readonly<Record<string, unknown>> =>

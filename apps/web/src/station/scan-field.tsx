@@ -26,8 +26,8 @@ export const ScanField = ({ label, onCode }: ScanFieldProps) => {
   };
   return (
     <Form onSubmit={() => take(typed)}>
-      <TextField name={FIELDS.code} label={label} value={typed} onChange={setTyped} kind="text" />
       <div className="st-scan">
+        <TextField name={FIELDS.code} label={label} value={typed} onChange={setTyped} kind="text" />
         <Button type="submit">{t('scan.take')}</Button>
         {'BarcodeDetector' in globalThis ? (
           <Button onPress={() => setSeeing((on) => !on)}>{t(seeing ? 'scan.stop' : 'scan.camera')}</Button>

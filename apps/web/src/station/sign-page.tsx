@@ -106,6 +106,8 @@ const Stamp = ({ part, layer: { scheduled }, record }: Omit<SigningProps, 'day'>
         {record.signature.identity === 'waits' ? t('sign.waits') : null}
       </p>
     );
+  // Of who took over off line the roles may not be known.
+  const maySign = !holder?.roles.length || holder.roles.some((role) => ['inspector', 'quality'].includes(role));
   const isMaker = holder !== null && record.doneBy.includes(holder.badge);
   const sign = async (): Promise<void> => {
     const about = `${part.number}, ${scheduled.code}`;
@@ -126,11 +128,12 @@ const Stamp = ({ part, layer: { scheduled }, record }: Omit<SigningProps, 'day'>
     );
   return (
     <>
+      {maySign || isMaker ? null : <p className="wrong">{t('sign.notYours')}</p>}
       {isMaker ? <p className="wrong">{t('sign.youMadeIt')}</p> : null}
       {holder !== null && !holder.proved ? <p className="caution">{t('sign.willBeProvisional')}</p> : null}
       {note}
       <Acts>
-        {holder === null || isMaker ? null : (
+        {holder === null || isMaker || !maySign ? null : (
           <Button className="btn do" busy={busy} onPress={() => void sign()}>
             {t('sign.do', { badge: holder.badge })}
           </Button>
@@ -138,7 +141,7 @@ const Stamp = ({ part, layer: { scheduled }, record }: Omit<SigningProps, 'day'>
         <Link
           to="/station/take-over"
           search={{ layer: scheduled.code, part: part.number }}
-          className={isMaker || holder === null ? 'btn do' : 'btn'}
+          className={isMaker || !maySign || holder === null ? 'btn do' : 'btn'}
         >
           {t('sign.handOver')}
         </Link>

@@ -2,5 +2,6 @@
 export const spanWords = (minutes: number): string => {
   const [days, hours] = [Math.floor(minutes / 1440), Math.floor((minutes % 1440) / 60)];
   if (days > 0) return `${days} d ${hours} h`;
-  return hours > 0 ? `${hours} h ${minutes % 60} min` : `${minutes} min`;
+  if (hours === 0) return `${minutes} min`;
+  return minutes % 60 === 0 ? `${hours} h` : `${hours} h ${minutes % 60} min`;
 };

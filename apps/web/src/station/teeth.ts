@@ -23,8 +23,12 @@ const STEPS = {
 /** All teeth of the gauge in a unit, ascending. */
 export const teethOf = (unit: 'mil' | 'um'): readonly Tooth[] => {
   const marks: number[] = [];
-  let at = unit === 'mil' ? 1 : 25;
-  for (const [upTo, step] of STEPS[unit]) for (; at <= upTo; at += step) marks.push(at);
+  let at = 0;
+  for (const [upTo, step] of STEPS[unit])
+    while (at + step <= upTo) {
+      at += step;
+      marks.push(at);
+    }
   return marks.slice(0, -1).map((last, i) => ({ last, next: marks[i + 1] as number }));
 };
 

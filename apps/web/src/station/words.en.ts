@@ -22,7 +22,6 @@ export const tasksEn = {
   'read.spot': 'Spot {spot}',
   'read.askSpot': 'Spot {spot} of {asked}:',
   'read.lastTooth': 'Last wet tooth',
-  'read.tooth': '{value} {unit}, {side}',
   'read.key.low': 'too thin',
   'read.key.in': 'inside',
   'read.key.high': 'too thick',
@@ -96,6 +95,7 @@ export const tasksEn = {
   'sign.nothing': 'No hold point waits to be signed on the hulls of the day.',
   'sign.madeBy': 'Made by {by}, {at}.',
   'sign.read': '{what}: {taken} of {asked} spots read, {outside} outside',
+  'sign.notYours': 'Inspectors and quality sign hold points. Hand the tablet over.',
   'sign.youMadeIt': 'You made this layer: another person signs it. Hand the tablet over.',
   'sign.willBeProvisional':
     'Without a PIN the signature is provisional: it lets the next layer begin, and you confirm it later.',

@@ -25,7 +25,6 @@ export const tasksEs = {
   'read.spot': 'Punto {spot}',
   'read.askSpot': 'Punto {spot} de {asked}:',
   'read.lastTooth': 'Último diente mojado',
-  'read.tooth': '{value} {unit}, {side}',
   'read.key.low': 'fina',
   'read.key.in': 'dentro',
   'read.key.high': 'gruesa',
@@ -99,6 +98,7 @@ export const tasksEs = {
   'sign.nothing': 'Ningún punto de espera está por firmar en los cascos del día.',
   'sign.madeBy': 'Hecha por {by}, {at}.',
   'sign.read': '{what}: {taken} de {asked} puntos medidos, {outside} fuera',
+  'sign.notYours': 'Los puntos de espera los firman inspectores y calidad. Entregue la tableta.',
   'sign.youMadeIt': 'Usted hizo esta capa: la firma otra persona. Entregue la tableta.',
   'sign.willBeProvisional':
     'Sin PIN la firma es provisional: deja empezar la capa siguiente, y usted la confirma después.',
