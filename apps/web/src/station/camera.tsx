@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useEffectEvent, useRef, useState } from 'react';
 import { useWords } from '../words/use-words.js';
 
 interface Detector {
@@ -14,6 +14,8 @@ export const Camera = ({ onCode }: { readonly onCode: (code: string) => void }) 
   const { t } = useWords();
   const video = useRef<HTMLVideoElement>(null);
   const [failed, setFailed] = useState(false);
+  // Begun once: another function to call does not begin it anew.
+  const read = useEffectEvent(onCode);
   useEffect(() => {
     let open = true;
     let stream: MediaStream | undefined;
@@ -27,7 +29,7 @@ export const Camera = ({ onCode }: { readonly onCode: (code: string) => void }) 
       const detector = new Make({ formats: ['qr_code', 'data_matrix', 'code_128'] });
       while (open) {
         const [found] = await detector.detect(shown);
-        if (found && open) return onCode(found.rawValue);
+        if (found && open) return read(found.rawValue);
         await new Promise((again) => setTimeout(again, LOOK_MS));
       }
     };
@@ -36,8 +38,6 @@ export const Camera = ({ onCode }: { readonly onCode: (code: string) => void }) 
       open = false;
       if (stream) stop(stream);
     };
-    // Begun once: another function to call does not begin it anew.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
   }, []);
   if (failed) return <p className="wrong">{t('scan.noCamera')}</p>;
   return <video ref={video} muted playsInline className="st-camera" aria-label={t('scan.camera')} />;
