@@ -79,6 +79,7 @@ describe('at the station, from an empty start', () => {
     await hands.tap('button', /It is done already/);
     await hands.tap('button', '30 min');
     await hands.tap('button', /Keep it, 1 part/);
+    await page.getByText('Kept', { exact: true }).waitFor();
     await page.getByText('All sent').waitFor();
     hands.atMost('a held lot, kept as it happened', 3, 1);
     const part = await shop.read<{ nonconformities: { rule: string }[] }>('/api/parts/ST-3-H');
