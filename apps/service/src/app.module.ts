@@ -51,6 +51,7 @@ import { TanksModule } from './tanks/tanks.module.js';
 import { TouchUpsModule } from './touch-ups/touch-ups.module.js';
 import { GoOnsModule } from './go-ons/go-ons.module.js';
 import { NonconformitiesModule } from './nonconformities/nonconformities.module.js';
+import { QualityModule } from './quality/quality.module.js';
 import { Rehearse } from './platform/facts/rehearse.js';
 import { FittedItemsModule } from './fitted-items/fitted-items.module.js';
 import { OwnersModule } from './owners/owners.module.js';
@@ -78,6 +79,7 @@ import { TraceModule } from './trace/trace.module.js';
 
 const FEATURES = [
   ...[GunsModule, DropsModule, StoreModule, HoldsModule, TouchUpsModule, GoOnsModule, NonconformitiesModule],
+  QualityModule,
   ...[SignInModule, DevicesModule, TokensModule, UnprovedEntriesModule, KeptEntriesModule, OwnHullsModule],
   ...[ClimateModule, PlantRulesModule, FiguresModule, FlawLimitsModule, OwnersModule, FittedItemsModule, MoldsModule],
   ...[ClaimsModule, WarrantyModule, CasesModule],

@@ -105,6 +105,7 @@ export const ListHullsQuery = PageQuery.extend({
   search: z.string().trim().max(60).optional().describe('part of the hull number or of a HIN'),
   now: z.enum(LIFE_FACTS).optional().describe('newest life fact: where hulls are now'),
   dealer: Code.optional().describe('code of the dealer who has, or had last, the hull'),
+  released: z.enum(['yes', 'no']).optional().describe('whether it was released'),
 });
 export type ListHullsQuery = z.output<typeof ListHullsQuery>;
 

@@ -18,6 +18,7 @@ export * from './defects.js';
 export * from './repairs.js';
 export * from './touch-ups.js';
 export * from './checks.js';
+export * from './quality.js';
 export * from './owners.js';
 export * from './warranty.js';
 export * from './claims.js';

@@ -149,5 +149,12 @@ export const ModelView = z
 export type ModelView = z.output<typeof ModelView>;
 
 export const MoldView = z
-  .object({ id: z.uuid(), code: z.string(), model: z.string(), partKind: z.string(), pulls: z.number() })
+  .object({
+    id: z.uuid(),
+    code: z.string(),
+    model: z.string(),
+    partKind: z.string(),
+    pulls: z.number(),
+    overdue: z.array(z.string()).describe('care that is overdue, in words'),
+  })
   .meta({ id: 'MoldView' });

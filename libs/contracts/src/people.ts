@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { ROLES, type Role } from './access/role-names.js';
-import { Code, Envelope, Text, receipt } from './envelope.js';
+import { Code, Envelope, Instant, Text, receipt } from './envelope.js';
 
 export { ROLES, type Role };
 
@@ -49,8 +49,16 @@ export const DeviceView = z
   })
   .meta({ id: 'DeviceView' });
 export type DeviceView = z.output<typeof DeviceView>;
+const LastCheck = z.object({ what: z.string(), good: z.boolean(), happenedAt: Instant }).nullable();
 export const EquipmentView = z
-  .object({ id: z.uuid(), code: z.string(), kind: z.string(), description: z.string() })
+  .object({
+    id: z.uuid(),
+    code: z.string(),
+    kind: z.string(),
+    description: z.string(),
+    lastCheck: LastCheck.describe('null: it was never checked'),
+    lastGood: LastCheck.describe('the newest check that found it fit'),
+  })
   .meta({ id: 'EquipmentView' });
 export const DealerView = z
   .object({ id: z.uuid(), code: z.string(), name: z.string(), place: z.string() })

@@ -12,6 +12,7 @@ import { touchUpRoutes } from './touch-up-routes.js';
 import { checkRoutes } from './check-routes.js';
 import { caseRoutes } from './case-routes.js';
 import { claimRoutes } from './claim-routes.js';
+import { qualityRoutes } from './quality-routes.js';
 import { ownerRoutes } from './owner-routes.js';
 import { figureRoutes } from './figure-routes.js';
 import { ruleRoutes } from './rule-routes.js';
@@ -36,6 +37,7 @@ export const routes = {
   ...stockRoutes,
   ...touchUpRoutes,
   ...checkRoutes,
+  ...qualityRoutes,
   ...ownerRoutes,
   ...claimRoutes,
   ...caseRoutes,

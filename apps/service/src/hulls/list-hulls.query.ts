@@ -14,6 +14,7 @@ const LIST = `
     and ($3::timestamptz is null or (h.happened_at, h.id) < ($3, $4::uuid))
     and ($6::text is null or ${whereabouts('h.id')} ->> 'what' = $6)
     and ($7::text is null or ${whereabouts('h.id')} ->> 'dealer' = (select d.name from fact.dealer d where d.code = $7 and ${standing('d')}))
+    and ($8::text is null or ($8 = 'yes') = exists (select from fact.life_fact r where r.hull_id = h.id and r.what = 'released' and ${standing('r')}))
   order by h.happened_at desc, h.id desc limit $5`;
 
 /** Hulls, the newest first. */
@@ -27,7 +28,7 @@ export class ListHulls {
     type Row = Omit<HullListItem, 'startedAt'> & { startedAt: Date };
     const rows = await this.db.query<Row[]>(LIST, [
       ...[query.model ?? null, search, at, id, query.limit + 1],
-      ...[query.now ?? null, query.dealer ?? null],
+      ...[query.now ?? null, query.dealer ?? null, query.released ?? null],
     ]);
     return toPage(rows, query.limit, (hull) => [hull.startedAt.toISOString(), hull.id]) as unknown as HullPage;
   }

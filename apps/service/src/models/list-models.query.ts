@@ -3,6 +3,7 @@ import { DataSource } from 'typeorm';
 import type { z } from 'zod';
 import type { ModelView, MoldView, ScheduleLayer } from '@hull-record/contracts';
 import { standing } from '../platform/facts/standing.js';
+import { careOverdue } from '../platform/molds/mold.sql.js';
 import { demandOf } from '../platform/layers/demand.js';
 import { scheduleLayerJson } from '../platform/layers/schedule-layer.sql.js';
 
@@ -44,7 +45,8 @@ export class ListModels {
   molds(): Promise<z.output<typeof MoldView>[]> {
     return this.db.query(`
       select d.root as id, d.code, m.code as model, d.part_kind as "partKind",
-        (select count(*)::int from fact.part p where p.mold_id = d.root and ${standing('p')}) as pulls
+        (select count(*)::int from fact.part p where p.mold_id = d.root and ${standing('p')}) as pulls,
+        ${careOverdue('d.root', 'now()')} as overdue
       from fact.mold d join fact.model m on m.id = d.model_id where ${standing('d')} order by d.code`);
   }
 }

@@ -18,6 +18,8 @@ const ACCEPTS = all('inspector', 'quality');
 const REPAIRS = all('patcher', 'shift lead');
 const SEES_FAULTS = all('receiving', 'laminator', 'shift lead', 'inspector', 'patcher', 'quality', 'warranty');
 const QUALITY = all('quality');
+/** Who judges, and who looks at how it was judged. */
+const JUDGES = all('quality', 'inspector', 'shift lead', 'warranty', 'auditor');
 const DESK = all('administrator');
 const OWNERS = all('warranty', 'administrator');
 const CASES = all('quality', 'warranty');
@@ -119,6 +121,7 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
     listSuspects: STAFF,
   },
   ...{ readContainer: STAFF, readStoreOfLot: STAFF, readBalance: STAFF, listBalances: STAFF, listStock: STAFF },
+  ...{ listWaiting: JUDGES, countDefects: JUDGES, countHulls: JUDGES, listConcessions: JUDGES },
   ...{ listNonconformities: STAFF, listFittedItems: STAFF, moldsTreated: STAFF, readPlantRules: STAFF },
   ...{
     listDataSheets: STAFF,
