@@ -54,14 +54,15 @@ const BY: Readonly<Record<DefectCountsQuery['by'], { readonly from: string; read
 export class CountDefects {
   constructor(private readonly db: DataSource) {}
 
-  async run({ by, from = null, to = null }: DefectCountsQuery): Promise<DefectCounts> {
+  async run({ by, from, to }: DefectCountsQuery): Promise<DefectCounts> {
     const { from: tables, select } = BY[by];
+    const days = [from ?? null, to ?? null];
     type Row = { name: string; defects: number; hulls: number };
-    const groups = await this.db.query<Row[]>(`with ${tables} ${select}`, [from, to]);
-    const [made] = await this.db.query<{ hulls: number }[]>(`with ${MADE} select count(*)::int as hulls from made`, [
-      from,
-      to,
-    ]);
+    const groups = await this.db.query<Row[]>(`with ${tables} ${select}`, days);
+    const [made] = await this.db.query<{ hulls: number }[]>(
+      `with ${MADE} select count(*)::int as hulls from made`,
+      days,
+    );
     const shown = groups.filter(({ hulls }) => hulls >= LEAST_GROUP);
     return {
       by,

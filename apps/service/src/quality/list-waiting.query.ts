@@ -59,10 +59,10 @@ const LIST = `
 export class ListWaiting {
   constructor(private readonly db: DataSource) {}
 
-  async run({ for: wanted = null, cursor, limit }: WaitingQuery): Promise<WaitingPage> {
+  async run({ for: wanted, cursor, limit }: WaitingQuery): Promise<WaitingPage> {
     const { at, id } = readTimeCursor(cursor);
     type Row = Omit<WaitingView, 'happenedAt'> & { happenedAt: Date; key: string };
-    const rows = await this.db.query<Row[]>(LIST, [wanted, at, id, limit + 1]);
+    const rows = await this.db.query<Row[]>(LIST, [wanted ?? null, at, id, limit + 1]);
     const { items, next } = toPage(rows, limit, ({ happenedAt, key }) => [happenedAt.toISOString(), key]);
     return { items: items.map(({ key: _, ...row }) => ({ ...row, happenedAt: row.happenedAt.toISOString() })), next };
   }

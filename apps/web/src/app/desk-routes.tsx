@@ -45,5 +45,75 @@ const labels = createRoute({
   component: lazyRouteComponent(() => import('../labels/print-labels-page.js'), 'PrintLabelsPage'),
 });
 
+const quality = createRoute({
+  ...under,
+  path: '/quality',
+  validateSearch: texts('about', 'act', 'name'),
+  component: lazyRouteComponent(() => import('../quality/quality-page.js'), 'QualityPage'),
+});
+const release = createRoute({
+  ...under,
+  path: '/quality/release',
+  validateSearch: texts('hull'),
+  component: lazyRouteComponent(() => import('../quality/release-page.js'), 'ReleasePage'),
+});
+const counts = createRoute({
+  ...under,
+  path: '/quality/counts',
+  validateSearch: texts('by', 'from', 'to'),
+  component: lazyRouteComponent(() => import('../quality/counts-page.js'), 'CountsPage'),
+});
+const concessions = createRoute({
+  ...under,
+  path: '/quality/concessions',
+  component: lazyRouteComponent(() => import('../quality/concessions-page.js'), 'ConcessionsPage'),
+});
+const people = createRoute({
+  ...under,
+  path: '/people',
+  component: lazyRouteComponent(() => import('../people/people-page.js'), 'PeoplePage'),
+});
+const person = createRoute({
+  ...under,
+  path: '/people/$badge',
+  component: lazyRouteComponent(() => import('../people/person-page.js'), 'PersonPage'),
+});
+const devices = createRoute({
+  ...under,
+  path: '/devices',
+  component: lazyRouteComponent(() => import('../people/devices-page.js'), 'DevicesPage'),
+});
+const tokens = createRoute({
+  ...under,
+  path: '/tokens',
+  component: lazyRouteComponent(() => import('../people/tokens-page.js'), 'TokensPage'),
+});
+const equipment = createRoute({
+  ...under,
+  path: '/equipment',
+  validateSearch: texts('guns', 'others'),
+  component: lazyRouteComponent(() => import('../equipment/equipment-page.js'), 'EquipmentPage'),
+});
+const oneEquipment = createRoute({
+  ...under,
+  path: '/equipment/$code',
+  component: lazyRouteComponent(() => import('../equipment/one-equipment-page.js'), 'OneEquipmentPage'),
+});
+const molds = createRoute({
+  ...under,
+  path: '/molds',
+  component: lazyRouteComponent(() => import('../equipment/molds-page.js'), 'MoldsPage'),
+});
+const mold = createRoute({
+  ...under,
+  path: '/molds/$mold',
+  component: lazyRouteComponent(() => import('../equipment/mold-page.js'), 'MoldPage'),
+});
+
 /** The pages of the desk by their addresses: store, labels, quality, people, equipment. */
-export const deskRoutes = [...[store, receive, mix, kit, materials, storeLot, tank, labels]] as const;
+export const deskRoutes = [
+  ...[store, receive, mix, kit, materials, storeLot, tank, labels],
+  ...[quality, release, counts, concessions],
+  ...[people, person, devices, tokens],
+  ...[equipment, oneEquipment, molds, mold],
+] as const;

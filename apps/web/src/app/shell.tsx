@@ -90,7 +90,14 @@ const Ways = () => {
 const DeskWays = () => {
   const { t } = useWords();
   const may = useMay();
-  return <>{may('listStock') ? <Link to="/store">{t('store.title')}</Link> : null}</>;
+  return (
+    <>
+      {may('listStock') ? <Link to="/store">{t('store.title')}</Link> : null}
+      {may('listWaiting') ? <Link to="/quality">{t('quality.title')}</Link> : null}
+      {may('checkEquipment') ? <Link to="/equipment">{t('equipment.nav')}</Link> : null}
+      {may('registerPerson') ? <Link to="/people">{t('people.title')}</Link> : null}
+    </>
+  );
 };
 
 /** Two hulls in section, one in the other. */

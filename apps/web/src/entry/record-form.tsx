@@ -20,7 +20,7 @@ interface RecordFormProps<T> {
   /** What is said once it is recorded. */
   readonly done: (answer: T) => ReactNode;
   readonly onDone?: (answer: T) => void;
-  /** What is not safe to undo is confirmed: what it does, in words. */
+  /** What is not safe to undo is confirmed: what it does, in words; with none, nothing is asked. */
   readonly sure?: ((said: Said) => string) | undefined;
   /** Whether the time it happened may be given; without, it is now. */
   readonly late?: boolean;
@@ -65,6 +65,7 @@ export const RecordForm = <T,>(props: RecordFormProps<T>) => {
     const [name] = Object.keys(wrong.at);
     if (name !== undefined) place.current?.querySelector<HTMLElement>(`[name="${name}"]`)?.focus();
   }, [wrong]);
+  const question = sure?.(said) ?? '';
   const input = (field: EntryField) => (
     <FieldInput
       key={field.name}
@@ -77,7 +78,7 @@ export const RecordForm = <T,>(props: RecordFormProps<T>) => {
   return (
     <div className="record-form" ref={place}>
       <Form
-        onSubmit={() => (sure && !asking ? setAsking(true) : sending.mutate())}
+        onSubmit={() => (question !== '' && !asking ? setAsking(true) : sending.mutate())}
         errors={wrong.at}
         checkedBy="service"
       >
@@ -93,8 +94,8 @@ export const RecordForm = <T,>(props: RecordFormProps<T>) => {
         })}
         {fields.filter(({ name }) => late && name === WHEN).map(input)}
         {children?.(said)}
-        {asking && sure ? (
-          <Sure words={sure(said)} busy={sending.isPending} onBack={() => setAsking(false)} />
+        {asking && question !== '' ? (
+          <Sure words={question} busy={sending.isPending} onBack={() => setAsking(false)} />
         ) : (
           <Button type="submit" className="btn do" busy={sending.isPending}>
             {button}

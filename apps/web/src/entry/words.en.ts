@@ -5,6 +5,7 @@ export const entryEn = {
   'entry.sure': 'Confirm',
   'entry.back': 'Back',
   'entry.yes': 'Yes, record it',
+  'entry.yesDo': 'Yes, do it',
   'entry.notRecorded': 'Not recorded.',
   'entry.kept': 'What you typed is kept here. Mend it and send it again: it is recorded once.',
   'entry.unreachable': 'The service does not answer. Check that it runs and that this device reaches it.',

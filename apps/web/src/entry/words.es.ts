@@ -7,6 +7,7 @@ export const entryEs = {
   'entry.sure': 'Confirmar',
   'entry.back': 'Volver',
   'entry.yes': 'Sí, anotarlo',
+  'entry.yesDo': 'Sí, hacerlo',
   'entry.notRecorded': 'No se anotó.',
   'entry.kept': 'Lo escrito sigue aquí. Corríjalo y envíelo de nuevo: se anota una sola vez.',
   'entry.unreachable': 'El servicio no responde. Compruebe que funciona y que este equipo llega a él.',

@@ -21,6 +21,9 @@ import { kindsEn } from './kinds.en.js';
 import { deskTermsEn } from './desk-terms.en.js';
 import { entryEn } from '../entry/words.en.js';
 import { labelsEn } from '../labels/words.en.js';
+import { equipmentEn } from '../equipment/words.en.js';
+import { peopleEn } from '../people/words.en.js';
+import { qualityEn } from '../quality/words.en.js';
 import { storeEn } from '../store/words.en.js';
 import { termsEn } from './terms.en.js';
 
@@ -51,4 +54,7 @@ export const en = {
   ...entryEn,
   ...labelsEn,
   ...storeEn,
+  ...qualityEn,
+  ...peopleEn,
+  ...equipmentEn,
 } as const;

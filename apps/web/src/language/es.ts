@@ -22,6 +22,9 @@ import { kindsEs } from './kinds.es.js';
 import { deskTermsEs } from './desk-terms.es.js';
 import { entryEs } from '../entry/words.es.js';
 import { labelsEs } from '../labels/words.es.js';
+import { equipmentEs } from '../equipment/words.es.js';
+import { peopleEs } from '../people/words.es.js';
+import { qualityEs } from '../quality/words.es.js';
 import { storeEs } from '../store/words.es.js';
 import { termsEs } from './terms.es.js';
 
@@ -52,4 +55,7 @@ export const es: Catalogue = {
   ...entryEs,
   ...labelsEs,
   ...storeEs,
+  ...qualityEs,
+  ...peopleEs,
+  ...equipmentEs,
 };

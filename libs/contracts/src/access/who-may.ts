@@ -1,6 +1,8 @@
 import { ROLES, type Role } from './role-names.js';
 import type { routes } from '../routes.js';
 
+export { ROLES, type Role };
+
 /** A route of the table. */
 export type RouteName = keyof typeof routes;
 

@@ -1,0 +1,26 @@
+import { Link } from '@tanstack/react-router';
+import { useWords } from '../words/use-words.js';
+
+/** The pages of the quality desk. */
+export const QualityWays = () => {
+  const { t } = useWords();
+  return (
+    <nav className="buttons" aria-label={t('quality.title')}>
+      <Link to="/quality/release" className="btn">
+        {t('quality.release')}
+      </Link>
+      <Link to="/quality/counts" className="btn">
+        {t('quality.counts')}
+      </Link>
+      <Link to="/quality/concessions" className="btn">
+        {t('quality.concessions')}
+      </Link>
+      <Link to="/equipment" className="btn">
+        {t('equipment.due')}
+      </Link>
+      <Link to="/molds" className="btn">
+        {t('molds.title')}
+      </Link>
+    </nav>
+  );
+};
