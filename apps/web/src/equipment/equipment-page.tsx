@@ -139,7 +139,7 @@ const Fit = ({ of: { lastGood }, due }: { readonly of: Equipment; readonly due: 
     return mark(
       'stopped',
       <>
-        {t('equipment.unfit')}{' '}
+        {t('equipment.unfit')}
         {lastGood === null ? (
           t('equipment.neverGood')
         ) : (

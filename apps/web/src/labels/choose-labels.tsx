@@ -25,7 +25,7 @@ export const ChooseLabels = ({ of, codes, onChosen }: ChooseLabelsProps) => {
         },
         { name: 'codes', label: t('labels.codes'), kind: 'lines', hint: t('labels.codesHint') },
       ]}
-      values={{ of, codes }}
+      values={{ of, codes: codes.replaceAll(',', '\n') }}
       onChosen={({ of: kind, codes: typed }) =>
         onChosen({
           of: kind,

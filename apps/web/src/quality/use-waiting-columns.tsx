@@ -17,7 +17,7 @@ const ROUTES: Readonly<Record<WaitingView['for'], RouteName>> = {
 export const useWaitingColumns = (): readonly Column<WaitingView>[] => {
   const { t, kind, term } = useWords();
   const may = useMay();
-  const nameOf = ({ of, what }: WaitingView): string => (of === 'defect' ? kind(what) : `${term(of)} ${term(what)}`);
+  const nameOf = ({ of, what }: WaitingView): string => (of === 'defect' ? kind(what) : `${term(of)}: ${term(what)}`);
   return [
     { head: t('record.what'), cell: (row) => nameOf(row), names: true },
     { head: t('quality.detail'), cell: ({ detail }) => <Said text={detail} /> },

@@ -85,7 +85,7 @@ export const qualityEs = {
   'quality.by.kind': 'tipo de defecto',
   'quality.by.zone': 'zona',
   'quality.by.mold': 'molde',
-  'quality.by.material': 'material',
+  'quality.by.material': 'material usado',
   'quality.begunFrom': 'Cascos iniciados desde',
   'quality.begunTo': 'hasta',
   'quality.perHullMade': 'Defectos por casco hecho',
