@@ -4,6 +4,7 @@ import './look/page.css';
 import './look/drawing.css';
 import './look/desk.css';
 import './look/bay.css';
+import './look/hull-record.css';
 import './look/many-map.css';
 import './look/traces.css';
 import './look/narrow.css';

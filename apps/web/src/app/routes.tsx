@@ -17,6 +17,7 @@ const hulls = createRoute({
 const hull = createRoute({
   ...under,
   path: '/hulls/$number',
+  validateSearch: texts('layer'),
   component: lazyRouteComponent(() => import('../hulls/hull-page.js'), 'HullPage'),
 });
 const map = createRoute({

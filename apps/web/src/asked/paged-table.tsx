@@ -1,6 +1,6 @@
 import type { InfiniteData, UseInfiniteQueryResult } from '@tanstack/react-query';
 import type { Recomputing } from '@hull-record/contracts';
-import type { ReactNode } from 'react';
+import { useState, type ReactNode } from 'react';
 import { Button } from '../ui/button.js';
 import { Table, type Column } from '../ui/table.js';
 import { useWords } from '../words/use-words.js';
@@ -28,19 +28,40 @@ interface PagedTableProps<T> {
   readonly note?: string;
 }
 
-/** A table that shows its first page, and more of it when asked. */
+/** So many pages stand in the table at once: more would hold up the page, however long the list is. */
+const SHOWN_AT_ONCE = 5;
+
+/** A table that shows its first page, and more of it when asked; of very many, earlier ones make room. */
 export const PagedTable = <T,>({ query, empty, ...list }: PagedTableProps<T>): ReactNode => {
   const more = query.isFetchNextPageError;
+  const { t } = useWords();
+  const [back, setBack] = useState(0);
   return (
     <Answer what={list.what} query={more ? { ...query, error: null } : query}>
       {({ pages }) => {
-        const rows = pages.flatMap(({ items }) => items);
-        if (rows.length === 0) return empty;
+        const count = pages.reduce((sum, { items }) => sum + items.length, 0);
+        if (count === 0) return empty;
+        const end = Math.max(Math.min(SHOWN_AT_ONCE, pages.length), pages.length - back);
+        const from = Math.max(0, end - SHOWN_AT_ONCE);
+        const rows = pages.slice(from, end).flatMap(({ items }) => items);
         return (
           <>
             <RecomputingNote of={pages[0]?.recomputing} />
+            {from === 0 ? null : (
+              <p className="more">
+                <Button onPress={() => setBack(pages.length - end + 1)}>{t('app.earlier', { what: list.what })}</Button>
+              </p>
+            )}
             <Table caption={list.caption} columns={list.columns} rows={rows} />
-            <More what={list.what} count={rows.length} query={query} />
+            {end === pages.length ? (
+              <More what={list.what} count={count} query={query} />
+            ) : (
+              <p className="more">
+                <Button onPress={() => setBack(Math.max(0, pages.length - end - 1))}>
+                  {t('app.later', { what: list.what })}
+                </Button>
+              </p>
+            )}
             {list.note === undefined ? null : <p className="note soft">{list.note}</p>}
           </>
         );

@@ -91,7 +91,16 @@ const Note = ({ of: { note, photos } }: { readonly of: DefectView }) => {
       )}
       {photos.map(({ id }, i) => (
         <p key={id} className="note">
-          <a href={`/api/photos/${encodeURIComponent(id)}`}>{t('hulls.photo', { number: i + 1 })}</a>
+          <a href={`/api/photos/${encodeURIComponent(id)}`}>
+            <img
+              className="photo"
+              src={`/api/photos/${encodeURIComponent(id)}`}
+              alt={t('hulls.photo', { number: i + 1 })}
+              width={120}
+              height={90}
+              loading="lazy"
+            />
+          </a>
         </p>
       ))}
     </>

@@ -7,9 +7,11 @@ import { Answer } from '../asked/answer.js';
 import { together } from '../asked/together.js';
 import { Whereabouts } from '../record/whereabouts.js';
 import { Empty, Facts, Page, Section } from '../ui/page.js';
-import { Day } from '../words/moments.js';
+import { CalendarDay, Day } from '../words/moments.js';
 import { Text } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
+import { Documents } from './documents.js';
+import { Fitted } from './fitted.js';
 import { Life, Numbers } from './life.js';
 import { LotsInHull } from './lots-in-hull.js';
 import { PartSection } from './part-section.js';
@@ -53,10 +55,12 @@ const Hull = ({ hull, reference }: HullProps) => (
       <PartSection key={part.number} part={part} reference={reference} />
     ))}
     <LotsInHull number={hull.number} />
+    <Fitted number={hull.number} />
     <div className="pair">
       <Life life={hull.life} />
       <Numbers numbers={hull.numbers} />
     </div>
+    <Documents hull={hull} />
   </>
 );
 
@@ -70,6 +74,7 @@ const Identity = ({ hull }: { readonly hull: HullView }) => {
         [t('record.model'), `${hull.modelName} (${hull.model})`],
         [t('record.begun'), begun === undefined ? null : <Day at={begun.happenedAt} />],
         [t('record.now'), <Whereabouts now={hull.now} />],
+        [t('hulls.keepUntil'), hull.keepUntil === null ? null : <CalendarDay at={hull.keepUntil.day} />],
       ]}
     />
   );

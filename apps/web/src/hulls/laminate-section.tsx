@@ -1,15 +1,20 @@
 import type { MaterialView, PartView } from '@hull-record/contracts';
+import { getRouteApi } from '@tanstack/react-router';
 import { layerHatch } from '../marks/layer-hatch.js';
 import { Verdicts } from '../record/verdicts.js';
+import { Button } from '../ui/button.js';
 import { Empty } from '../ui/page.js';
 import { Table, type Column } from '../ui/table.js';
 import { useWords } from '../words/use-words.js';
+import { LayerRecord } from './layer-record.js';
 import { LayerState } from './layer-state.js';
 import { LayerWords } from './layer-words.js';
 import { Readings } from './readings.js';
 import { UsedList } from './used.js';
 
 type Layer = PartView['layers'][number];
+
+const route = getRouteApi('/hulls/$number');
 
 interface LaminateSectionProps {
   readonly part: PartView;
@@ -23,9 +28,40 @@ interface LaminateSectionProps {
  */
 export const LaminateSection = ({ part: { layers, number }, materials }: LaminateSectionProps) => {
   const { t } = useWords();
+  const { layer: asked = '' } = route.useSearch();
+  const navigate = route.useNavigate();
+  const open = (code: string | null): void =>
+    void navigate({ search: code === null ? {} : { layer: `${number}/${code}` }, replace: true, resetScroll: false });
+  const opened = layers.find(({ scheduled }) => asked === `${number}/${scheduled.code}`);
   const columns: readonly Column<Layer>[] = [
-    { head: t('hulls.section'), cell: (layer) => <Band layer={layer} materials={materials} />, class: 'band' },
-    { head: t('record.layer'), cell: (layer) => <LayerWords layer={layer} />, names: true },
+    {
+      head: t('hulls.section'),
+      cell: (layer) => (
+        <>
+          <Band layer={layer} materials={materials} opened={layer === opened} />
+          <Button
+            className="band-button"
+            label={t('hulls.openBand', { layer: layer.scheduled.name })}
+            onPress={() => open(layer.scheduled.code)}
+          >
+            {null}
+          </Button>
+        </>
+      ),
+      class: 'band',
+    },
+    {
+      head: t('record.layer'),
+      cell: (layer) => (
+        <>
+          <LayerWords layer={layer} />
+          <Button className="in-text" onPress={() => open(layer.scheduled.code)}>
+            {t('hulls.openRecord', { layer: layer.scheduled.code })}
+          </Button>
+        </>
+      ),
+      names: true,
+    },
     { head: t('hulls.lotsUsed'), cell: ({ record }) => (record === null ? '–' : <UsedList used={record.used} />) },
     { head: t('readings.head'), cell: (layer) => <ReadAndJudged layer={layer} /> },
     { head: t('record.state'), cell: (layer) => <LayerState layer={layer} layers={layers} /> },
@@ -35,6 +71,7 @@ export const LaminateSection = ({ part: { layers, number }, materials }: Laminat
     <>
       <Table caption={t('hulls.laminate', { part: number })} columns={columns} rows={layers} className="laminate" />
       <p className="note soft">{t('hulls.notToScale')}</p>
+      {opened === undefined ? null : <LayerRecord layer={opened} onClose={() => open(null)} />}
     </>
   );
 };
@@ -49,15 +86,20 @@ const ReadAndJudged = ({ layer: { record, scheduled } }: { readonly layer: Layer
 interface BandProps {
   readonly layer: Layer;
   readonly materials: readonly MaterialView[];
+  readonly opened: boolean;
 }
 
-const Band = ({ layer: { scheduled, record }, materials }: BandProps) => {
+const Band = ({ layer: { scheduled, record }, materials, opened }: BandProps) => {
   const { t } = useWords();
   const hatch = layerHatch(scheduled, materials);
   const state = record === null ? t('hulls.toCome') : t('hulls.made');
   const words = t('hulls.band', { layer: scheduled.name, hatch: t(`hatch.${hatch}`), state });
   return (
-    <svg className={record === null ? 'later' : 'full'} role="img" aria-label={words}>
+    <svg
+      className={`${record === null ? 'later' : 'full'}${opened ? ' opened-band' : ''}`}
+      role="img"
+      aria-label={words}
+    >
       <rect width="100%" height="100%" fill={`url(#h-${hatch})`} />
       <rect className="edge" width="100%" height="100%" />
     </svg>

@@ -13,6 +13,8 @@ import { LaminateSection } from './laminate-section.js';
 import { Nonconformities } from './nonconformities.js';
 import type { Reference } from './reference.js';
 import { Repairs } from './repairs.js';
+import { TouchUps } from './touch-ups.js';
+import { WholeReadings } from './whole-readings.js';
 
 interface PartSectionProps {
   readonly part: HullView['parts'][number];
@@ -40,6 +42,8 @@ export const PartSection = ({ part, reference }: PartSectionProps) => {
             <LaminateSection part={view} materials={reference.materials} />
             <Defects part={view} model={reference.model} />
             <Repairs part={view} />
+            <TouchUps part={view} />
+            <WholeReadings part={view} />
             <Nonconformities part={view} />
           </>
         )}

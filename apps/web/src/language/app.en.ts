@@ -29,6 +29,8 @@ export const appEn = {
   'app.firstOfMore': 'The first {count} {what}. There are more.',
   'app.all': 'All {what}: {count}.',
   'app.more': 'Show more {what}',
+  'app.earlier': 'Show earlier {what}',
+  'app.later': 'Show later {what}',
   'app.moreOf': 'more {what}',
   'app.any': 'any',
   'app.show': 'Show',

@@ -32,6 +32,8 @@ export const appEs = {
   'app.firstOfMore': 'Se muestran {count} {what}. Hay más.',
   'app.all': 'Total de {what}: {count}.',
   'app.more': 'Mostrar más {what}',
+  'app.earlier': 'Mostrar antes: {what}',
+  'app.later': 'Mostrar después: {what}',
   'app.moreOf': 'más {what}',
   'app.any': 'cualquiera',
   'app.show': 'Mostrar',

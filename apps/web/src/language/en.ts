@@ -7,6 +7,7 @@ import { homeEn } from '../home/words.en.js';
 import { hullsEn } from '../hulls/words.en.js';
 import { lotsEn } from '../lots/words.en.js';
 import { readingsEn } from '../hulls/readings-words.en.js';
+import { hullRecordEn } from '../hulls/record-words.en.js';
 import { manyMapEn } from '../map/words.en.js';
 import { tracesEn } from '../traces/words.en.js';
 import { recordEn } from '../record/words.en.js';
@@ -45,6 +46,7 @@ export const en = {
   ...signInEn,
   ...ownHullsEn,
   ...settingsEn,
+  ...hullRecordEn,
   ...manyMapEn,
   ...tracesEn,
   ...recordEn,

@@ -8,6 +8,7 @@ import { homeEs } from '../home/words.es.js';
 import { hullsEs } from '../hulls/words.es.js';
 import { lotsEs } from '../lots/words.es.js';
 import { readingsEs } from '../hulls/readings-words.es.js';
+import { hullRecordEs } from '../hulls/record-words.es.js';
 import { manyMapEs } from '../map/words.es.js';
 import { tracesEs } from '../traces/words.es.js';
 import { recordEs } from '../record/words.es.js';
@@ -46,6 +47,7 @@ export const es: Catalogue = {
   ...signInEs,
   ...ownHullsEs,
   ...settingsEs,
+  ...hullRecordEs,
   ...manyMapEs,
   ...tracesEs,
   ...recordEs,

@@ -50,7 +50,9 @@ export const ModelMap = ({ known, values, area, onChosen, onArea }: ModelMapProp
   const listed = area === undefined ? t('manyMap.listed') : t('manyMap.listedIn', { area: areaWords(area, words) });
   return (
     <>
-      <MapFilter {...known} values={{ ...values, part }} onChosen={onChosen} error={query.error} />
+      <div className="many-filter">
+        <MapFilter {...known} values={{ ...values, part }} onChosen={onChosen} error={query.error} />
+      </div>
       <div className="many-and-words">
         {skin === undefined ? null : (
           <MapBoard

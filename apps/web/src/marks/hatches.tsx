@@ -21,6 +21,9 @@ export const HatchDefinitions = () => (
           ))}
         </pattern>
       ))}
+      <pattern id="h-forbidden" className="hatch-forbidden" width="7" height="7" patternUnits="userSpaceOnUse">
+        <path d="M0 7L7 0" />
+      </pattern>
     </defs>
   </svg>
 );

@@ -1,0 +1,43 @@
+import type { hullRecordEn } from './record-words.en.js';
+
+/** The texts of the opened record of a layer, and of what else the page of a hull holds, in Spanish. */
+export const hullRecordEs = {
+  'hulls.openBand': 'Abrir el registro de {layer}',
+  'hulls.openRecord': 'Registro de {layer}',
+  'hulls.close': 'Cerrar el registro',
+  'hulls.notMade': 'Esta capa aún no está hecha; su registro se abre cuando lo esté.',
+  'hulls.doneByWhom': 'Hecho por',
+  'hulls.recorded': 'Registrado',
+  'hulls.area': 'Área del taller',
+  'hulls.surface': 'Superficie antes de ella',
+  'hulls.howCorrected': 'Cómo se corrigió',
+  'hulls.versions': 'las versiones del registro',
+  'hulls.versionsCaption': 'Cada versión de este registro, entre ellas la que vale',
+  'hulls.correction': 'Corregido porque',
+  'hulls.stands': 'vale',
+  'hulls.correctedBy': '{at}, por {by}',
+  'hulls.usedIn': 'Lo que se usó en {layer}',
+  'hulls.target': 'Según el plan: {targets}.',
+  'hulls.touchUps': 'Retoques',
+  'hulls.touchUpsOf': 'Retoques de {part}',
+  'hulls.spots': 'Puntos',
+  'hulls.partReadings': 'Lecturas de la pieza entera',
+  'hulls.jointReadings': 'Lecturas de la unión',
+  'hulls.fitted': 'Elementos montados',
+  'hulls.fittedTo': 'los elementos montados en {number}',
+  'hulls.nothingFitted':
+    'No hay nada con número de serie registrado como montado. Motores y otros elementos aparecen en cuanto lo estén.',
+  'hulls.fittedCaption': 'Elementos por número de serie, montados o retirados',
+  'hulls.serial': 'Número de serie',
+  'hulls.maker': 'Fabricante',
+  'hulls.customerSupplied': 'Lo aportó el cliente.',
+  'hulls.removed': 'Retirado:',
+  'hulls.documents': 'Documentos',
+  'hulls.cut.internal': 'Registro de construcción, interno',
+  'hulls.cut.dealer': 'Registro de construcción para el distribuidor',
+  'hulls.cut.expert': 'Registro de construcción para un perito externo',
+  'hulls.holdPointsOf': 'Hoja de puntos de espera de {part}',
+  'hulls.keepUntil': 'El registro se guarda al menos hasta',
+  'readings.plot':
+    '{what}: {count, plural, one {# punto} other {# puntos}} de {least} a {most} {unit}; {outside, plural, =0 {ninguno fuera} other {# fuera}}.',
+} satisfies Record<keyof typeof hullRecordEn, string>;
