@@ -30,9 +30,9 @@ export const LayerRecord = ({ layer: { scheduled, record }, onClose }: LayerReco
   return (
     <div className="opened">
       <div className="head">
-        <h4 ref={heading} tabIndex={-1}>
+        <h3 ref={heading} tabIndex={-1}>
           <span className="n">{scheduled.code}</span> <Said text={scheduled.name} />
-        </h4>
+        </h3>
         <Button onPress={onClose}>{t('hulls.close')}</Button>
       </div>
       {record === null ? <p>{t('hulls.notMade')}</p> : <Made record={record} scheduled={scheduled} />}
