@@ -30,7 +30,7 @@ const PERSON = { badge: 'QUA-1', name: 'Somebody', roles: ['quality'] };
 
 const answer = async (page: Page): Promise<void> => {
   const answers: readonly (readonly [RegExp, unknown])[] = [
-    [/\/api\/session$/, { person: PERSON, device: { code: 'DESK', station: null }, csrf: 'x', openId: null }],
+    [/\/api\/session$/, { person: PERSON, device: 'DESK', csrf: 'x', openId: null }],
     [
       /\/api\/models$/,
       [{ id: '1', code: 'TS86', name: 'TS 86', requiredParts: [], skins: { 'hull molding': SKIN }, schedules: [] }],
@@ -73,7 +73,7 @@ try {
   const nodes = (): Promise<number> => page.evaluate('document.querySelectorAll("main *").length');
 
   await page.goto(`${url}/map`);
-  await page.getByText('5000 defects').first().waitFor();
+  await page.getByText('5,000 defects').first().waitFor();
   await page.waitForTimeout(500);
   const drawing = page.locator('.board svg');
   await measured(page, 'map of 5,000 defects: enlarged by the wheel', async () => {
@@ -111,7 +111,7 @@ try {
 
   await measured(page, 'map of 5,000 defects: opened', async () => {
     await page.getByRole('link', { name: 'Map' }).click();
-    await page.getByText('5000 defects').first().waitFor();
+    await page.getByText('5,000 defects').first().waitFor();
   });
   await measured(page, 'trace of 2,000 nodes: opened', async () => {
     await page.goBack();

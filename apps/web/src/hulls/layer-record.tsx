@@ -1,5 +1,6 @@
 import type { PartView } from '@hull-record/contracts';
 import { useEffect, useRef } from 'react';
+import { Folded } from '../record/folded.js';
 import { LotLink } from '../record/links.js';
 import { Verdicts } from '../record/verdicts.js';
 import { Button } from '../ui/button.js';
@@ -86,11 +87,13 @@ const UsedTable = ({ record: { used }, scheduled }: MadeProps) => {
           { head: t('record.lot'), cell: ({ lot }) => <LotLink to={lot} />, names: true, class: 'n' },
           {
             head: t('record.supplierLot'),
-            cell: ({ supplierLots }) =>
-              supplierLots
-                .slice(0, 4)
-                .map(({ supplierLot, material }) => `${material}, ${supplierLot}`)
-                .join('; ') || '–',
+            cell: ({ supplierLots }) => (
+              <Folded
+                items={supplierLots.map(({ supplierLot, material }) => `${material}, ${supplierLot}`)}
+                atMost={3}
+                more={(count) => t('hulls.moreSupplierLots', { count })}
+              />
+            ),
           },
           { head: t('record.amount'), cell: ({ amount: of }) => amount(of), class: 'r' },
           { head: t('record.basis'), cell: ({ amount: { basis } }) => term(basis) },

@@ -3,10 +3,10 @@ import { unitSign } from '../words/figures.js';
 import { useWords } from '../words/use-words.js';
 import { plotOf, type Plot, type PlotPoint } from './plot-scale.js';
 
-const WIDTH = 340;
+const WIDTH = 370;
 const HEIGHT = 130;
 const LEFT = 44;
-const RIGHT = 60;
+const RIGHT = 90;
 const [TOP, FOOT] = [12, 22];
 
 /** The readings of one kind, spot by spot: each limit a line with its number, the forbidden side in the pale slant. */

@@ -56,9 +56,9 @@ export const MapBoard = ({ kind, skin, spots, cells, area, onArea, words }: MapB
         >
           <SkinShapes skin={skin} frame={frame} />
           {shades.map((d, shade) => (d === '' ? null : <path key={shade} className={`shade shade-${shade}`} d={d} />))}
-          <path className="dots" d={dots} />
           {area === undefined ? null : <path className="area" d={boxOf(cornersOf(area).map(frame.at))} />}
           {view.choosing === null ? null : <path className="area" d={boxOf([view.choosing.from, view.choosing.to])} />}
+          <path className="dots" d={dots} />
         </svg>
         <ScaleBar width={view.seen.width} />
       </div>

@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import type { DefectKindView, DefectMap, ModelView, MoldView } from '@hull-record/contracts';
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import { defectMapQuery } from '../api/queries-of-map.js';
 import { Answer } from '../asked/answer.js';
 import { RecomputingNote } from '../asked/recomputing-note.js';
@@ -45,7 +45,9 @@ export const ModelMap = ({ known, values, area, onChosen, onArea }: ModelMapProp
   const filter = { ...narrowed, partKind: part };
   const query = useQuery(defectMapQuery(model.code, filter));
   const skin = model.skins[part];
-  const spots = query.data?.points ?? NO_SPOTS;
+  // Thousands of dots are drawn after the answer came, in pieces between which the page answers.
+  const data = useDeferredValue(query.data);
+  const spots = data?.points ?? NO_SPOTS;
   const cells = useMemo(() => cellsOf(spots, cellSizeMm(skin?.lengthMm ?? 0)), [spots, skin]);
   const listed = area === undefined ? t('manyMap.listed') : t('manyMap.listedIn', { area: areaWords(area, words) });
   return (
@@ -63,11 +65,11 @@ export const ModelMap = ({ known, values, area, onChosen, onArea }: ModelMapProp
             cells={cells}
             area={area}
             onArea={onArea}
-            words={query.data === undefined ? t('manyMap.title') : sentence(query.data, cells, words)}
+            words={data === undefined ? t('manyMap.title') : sentence(data, cells, words)}
           />
         )}
         <div className="many-words">
-          <Answer what={t('manyMap.onMap')} query={query}>
+          <Answer what={t('manyMap.onMap')} query={{ ...query, data }}>
             {(map) => <MapWords map={map} cells={cells} area={area} onArea={onArea} />}
           </Answer>
         </div>

@@ -4,7 +4,7 @@ import { Table, type Column } from '../ui/table.js';
 import { useWords } from '../words/use-words.js';
 
 /** So many rows are shown at once: a table of thousands would hold up the page. */
-const AT_ONCE = 50;
+const AT_ONCE = 25;
 
 interface BoundedTableProps<T> {
   /** What is listed, such as "hulls". */

@@ -18,6 +18,8 @@ export interface Ribbon {
   readonly from: string;
   readonly to: string;
   readonly d: string;
+  /** Thinner than a hair: drawn as a line, which costs half. */
+  readonly thin: boolean;
 }
 
 /** The picture of a trace, ready to be drawn. */
@@ -126,15 +128,11 @@ const ribbonsOf = (links: TraceGraph['links'], boxes: ReadonlyMap<string, Box>, 
   return links.flatMap((link) => {
     const [a, b] = [boxes.get(link.from), boxes.get(link.to)];
     if (a === undefined || b === undefined) return [];
-    const wide = Math.max(0.75, link.kg * scale);
+    const wide = link.kg * scale;
+    const thin = wide < 1;
     const [y0, y1] = [a.y + (starts.get(link) ?? 0), b.y + (ends.get(link) ?? 0)];
-    return [
-      {
-        from: link.from,
-        to: link.to,
-        d: a.column === b.column ? loop(a, y0, b, y1, wide) : across(a, y0, b, y1, wide),
-      },
-    ];
+    const draw = a.column === b.column ? loop : across;
+    return [{ from: link.from, to: link.to, thin, d: draw(a, y0, b, y1, thin ? 0 : wide) }];
   });
 };
 
@@ -158,20 +156,26 @@ const round = (value: number): number => Math.round(value * 10) / 10;
 const path = (...parts: readonly (string | number)[]): string =>
   parts.map((part) => (typeof part === 'number' ? ` ${round(part)}` : part)).join('');
 
+/** Edges of a ribbon as path data; of one without width, its middle. */
+const edges = (
+  x0: number,
+  y0: number,
+  turns: readonly [number, number],
+  x1: number,
+  y1: number,
+  wide: number,
+): string => {
+  const [c0, c1] = turns;
+  const there = path('M', x0, y0, 'C', c0, y0, c1, y1, x1, y1);
+  if (wide === 0) return there;
+  return there + path('V', y1 + wide, 'C', c1, y1 + wide, c0, y0 + wide, x0, y0 + wide, 'Z');
+};
+
 const across = (a: Box, y0: number, b: Box, y1: number, wide: number): string => {
-  const [x0, x1] = [a.x + BAR, b.x];
-  const middle = (x0 + x1) / 2;
-  return path(
-    ...['M', x0, y0, 'C', middle, y0, middle, y1, x1, y1, 'V', y1 + wide],
-    ...['C', middle, y1 + wide, middle, y0 + wide, x0, y0 + wide, 'Z'],
-  );
+  const middle = (a.x + BAR + b.x) / 2;
+  return edges(a.x + BAR, y0, [middle, middle], b.x, y1, wide);
 };
 
 /** Between two of one column, such as the heel of a tank: to the left of both. */
-const loop = (a: Box, y0: number, b: Box, y1: number, wide: number): string => {
-  const out = a.x - 26;
-  return path(
-    ...['M', a.x, y0, 'C', out, y0, out, y1, b.x, y1, 'V', y1 + wide],
-    ...['C', out + 8, y1 + wide, out + 8, y0 + wide, a.x, y0 + wide, 'Z'],
-  );
-};
+const loop = (a: Box, y0: number, b: Box, y1: number, wide: number): string =>
+  edges(a.x, y0, [a.x - 26, a.x - 26], b.x, y1, wide);

@@ -3,6 +3,7 @@ import { RecomputingNote } from '../asked/recomputing-note.js';
 import { BoundedTable } from '../record/bounded-table.js';
 import { saveCsv } from '../record/save-csv.js';
 import { Button } from '../ui/button.js';
+import { Later } from '../ui/later.js';
 import { Fold } from '../ui/fold.js';
 import { Said } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
@@ -29,14 +30,20 @@ export const TraceBody = ({ graph, picked, onPick }: TraceBodyProps) => {
       <p className="lead">{said}</p>
       {graph.leftOut === null ? null : <p className="b">{t('traces.leftOut', graph.leftOut)}</p>}
       <div className="picture-and-table">
-        <div>
-          <TraceDrawing graph={graph} picked={picked} onPick={onPick} words={said} suspect={suspect} />
+        <div className="picture">
+          <Later>
+            <TraceDrawing graph={graph} picked={picked} onPick={onPick} words={said} suspect={suspect} />
+          </Later>
           <p className="note soft">
             {t(graph.of === 'lot' ? 'traces.widthsOfLot' : 'traces.widthsOfHulls')} <Said text={graph.assumes} />
           </p>
         </div>
         <div>
-          <NodeTable graph={graph} picked={picked} onPick={onPick} />
+          <Later>
+            <Later>
+              <NodeTable graph={graph} picked={picked} onPick={onPick} />
+            </Later>
+          </Later>
           <p className="more">
             <Button onPress={() => saveCsv(`trace-${graph.codes.join('-')}`, csvOf(graph))}>{t('traces.csv')}</Button>
           </p>

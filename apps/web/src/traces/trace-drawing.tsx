@@ -57,7 +57,7 @@ export const TraceDrawing = ({ graph, picked, onPick, words, suspect }: TraceDra
               {t(`traces.column.${kind}`, { count })}
             </text>
           ))}
-          <Ribbons picture={picture} pick={pick} />
+          <Ways picture={picture} pick={pick} />
           <Bars boxes={picture.boxes} pick={pick} />
           <Labels boxes={picture.boxes} pick={pick} />
         </svg>
@@ -86,32 +86,53 @@ interface PartsProps {
   readonly pick: Pick | undefined;
 }
 
-/** All ribbons as two paths, what is picked and the rest: thousands of them are no more nodes than one. */
-const Ribbons = ({
-  picture,
-  pick,
-}: {
-  readonly picture: ReturnType<typeof layOut>;
-  readonly pick: Pick | undefined;
-}) => {
-  const stays = picture.ribbons.filter(({ from, to }) => pick?.hasWay(from, to) ?? true);
-  const fades = pick ? picture.ribbons.filter(({ from, to }) => !pick.hasWay(from, to)) : [];
+type Ribbons = ReturnType<typeof layOut>['ribbons'];
+const pathOf = (some: Ribbons, thin: boolean): string =>
+  some
+    .filter((ribbon) => ribbon.thin === thin)
+    .map(({ d }) => d)
+    .join('');
+
+/**
+ * All ribbons as two paths, wide and thin: thousands of them are no more nodes than one. What is picked is drawn over
+ * them, so that the many stay as they are while they fade.
+ */
+const Ways = ({ picture, pick }: { readonly picture: ReturnType<typeof layOut>; readonly pick: Pick | undefined }) => {
+  const { ribbons } = picture;
+  const all = useMemo(() => [pathOf(ribbons, false), pathOf(ribbons, true)] as const, [ribbons]);
+  const picked = pick ? ribbons.filter(({ from, to }) => pick.hasWay(from, to)) : [];
+  const fades = pick ? ' fades' : '';
   return (
     <>
-      <path className="ribbons fades" d={fades.map(({ d }) => d).join('')} />
-      <path className="ribbons" d={stays.map(({ d }) => d).join('')} />
+      <path className={`ribbons${fades}`} d={all[0]} />
+      <path className={`ribbons thin${fades}`} d={all[1]} />
+      {pick === undefined ? null : (
+        <>
+          <path className="ribbons" d={pathOf(picked, false)} />
+          <path className="ribbons thin" d={pathOf(picked, true)} />
+        </>
+      )}
     </>
   );
 };
 
 const Bars = ({ boxes, pick }: PartsProps) => {
-  const all = [...boxes.values()];
+  const all = useMemo(() => [...boxes.values()], [boxes]);
   const path = (some: readonly Box[]): string => some.map(barOf).join('');
-  const sure = all.filter(({ node }) => !node.possibly);
+  const every = useMemo(
+    () =>
+      all
+        .filter(({ node }) => !node.possibly)
+        .map(barOf)
+        .join(''),
+    [all],
+  );
   return (
     <>
-      <path className="bars fades" d={path(pick ? sure.filter(({ node }) => !pick.has(node.id)) : [])} />
-      <path className="bars" d={path(sure.filter(({ node }) => pick?.has(node.id) ?? true))} />
+      <path className={pick ? 'bars fades' : 'bars'} d={every} />
+      {pick === undefined ? null : (
+        <path className="bars" d={path(all.filter(({ node }) => !node.possibly && pick.has(node.id)))} />
+      )}
       <path className="bars possibly" d={path(all.filter(({ node }) => node.possibly))} />
       <path className="bars here" d={path(all.filter(({ node }) => node.id === pick?.id))} />
     </>
