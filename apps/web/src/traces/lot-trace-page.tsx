@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import type { TraceGraph } from '@hull-record/contracts';
+import { paperPath } from '../api/ask.js';
 import { lotTraceQuery } from '../api/queries-of-traces.js';
 import { Answer } from '../asked/answer.js';
 import { LotState } from '../marks/lot-state.js';
@@ -52,6 +53,10 @@ const Head = ({ graph: { nodes } }: { readonly graph: TraceGraph }) => {
         [t('record.amount'), lot.kg === null ? null : mass(lot.kg)],
         [t('record.state'), lot.state === null ? null : <LotState state={lot.state} />],
         [t('record.since'), lot.at === null ? null : <Day at={lot.at} />],
+        [
+          t('traces.paper'),
+          <a href={paperPath('/api/lots/:lot/report.pdf', { lot: lot.code })}>{t('traces.report')}</a>,
+        ],
       ]}
     />
   );

@@ -41,8 +41,11 @@ export const nodeAt = ({ boxes }: Picture, x: number, y: number): string | undef
     (box) => x >= box.x - 6 && x <= box.x + 160 && y >= box.y - 2 && y <= box.y + Math.max(box.row, 8),
   )?.node.id;
 
-/** The node that an arrow key leads to: up and down within a column, left and right to the nearest of the next one. */
-export const nodeBeside = ({ boxes }: Picture, from: string | undefined, key: string): string | undefined => {
+/**
+ * The node that an arrow key leads to: up and down within a column, left and right along a way, to the nearest; where no
+ * way goes on, to the nearest of the next column.
+ */
+export const nodeBeside = ({ boxes, ribbons }: Picture, from: string | undefined, key: string): string | undefined => {
   const all = [...boxes.values()].sort((a, b) => a.column - b.column || a.y - b.y);
   const here = from === undefined ? undefined : boxes.get(from);
   if (here === undefined) return all[0]?.node.id;
@@ -51,7 +54,14 @@ export const nodeBeside = ({ boxes }: Picture, from: string | undefined, key: st
     const at = own.indexOf(here) + (key === 'ArrowDown' ? 1 : -1);
     return own[at]?.node.id ?? from;
   }
-  const column = here.column + (key === 'ArrowRight' ? 1 : -1);
-  const next = all.filter((box) => box.column === column);
+  const goesOn = key === 'ArrowRight';
+  const linked = new Set(
+    ribbons.flatMap((way) => {
+      const [near, far] = goesOn ? [way.from, way.to] : [way.to, way.from];
+      return near === from ? [far] : [];
+    }),
+  );
+  const along = all.filter(({ node, column }) => linked.has(node.id) && column !== here.column);
+  const next = along.length > 0 ? along : all.filter(({ column }) => column === here.column + (goesOn ? 1 : -1));
   return next.sort((a, b) => Math.abs(a.y - here.y) - Math.abs(b.y - here.y))[0]?.node.id ?? from;
 };

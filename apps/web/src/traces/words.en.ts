@@ -37,6 +37,8 @@ export const tracesEn = {
     'Widths are kilograms of this lot on each way, on one scale. Less goes out than came in where some was left or lost.',
   'traces.widthsOfHulls': 'Widths are kilograms that are in these hulls, on one scale.',
   'traces.csv': 'Save as CSV',
+  'traces.paper': 'Paper',
+  'traces.report': 'Report of the lot, PDF',
   'traces.waysTable': 'Table of all {count} ways',
   'traces.ways': 'ways',
   'traces.waysCaption': 'Every way with its kilograms, the widest first',

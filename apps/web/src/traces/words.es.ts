@@ -39,6 +39,8 @@ export const tracesEs = {
     'Los anchos son kilogramos de este lote en cada vía, a una misma escala. Sale menos de lo que entró donde quedó o se perdió algo.',
   'traces.widthsOfHulls': 'Los anchos son kilogramos que están en estos cascos, a una misma escala.',
   'traces.csv': 'Guardar como CSV',
+  'traces.paper': 'Documento',
+  'traces.report': 'Informe del lote, PDF',
   'traces.waysTable': 'Tabla de las {count} vías',
   'traces.ways': 'vías',
   'traces.waysCaption': 'Cada vía con sus kilogramos, las más anchas primero',
