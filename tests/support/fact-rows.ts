@@ -46,10 +46,11 @@ export const digestInDatabase = async (
   return row && rowDigest(row);
 };
 
-/** Rows that name a journal entry as theirs, as table/id. */
+/** Rows of facts that name a journal entry as theirs, as table/id; what is no fact of its own, as its place in the log, has no root. */
 export const rowsOfEntry = async (service: RunningService, entry: string): Promise<readonly string[]> => {
   const tables = await service.asOwner<{ name: string }>(
-    `select table_name as name from information_schema.columns where table_schema = 'fact' and column_name = 'entry_id'`,
+    `select table_name as name from information_schema.columns where table_schema = 'fact' and column_name in ('entry_id', 'root')
+     group by table_name having count(*) = 2`,
   );
   const sql = tables.map(({ name }) => `select '${name}/' || id as row from fact.${name} where entry_id = $1`);
   return (await service.asOwner<{ row: string }>(sql.join(' union all '), [entry])).map(({ row }) => row);

@@ -1,5 +1,4 @@
 import type { EntityManager } from 'typeorm';
-import { personNow } from '../platform/access/call.js';
 import { standing } from '../platform/facts/standing.js';
 import { NotThere } from '../platform/refusals.js';
 
@@ -15,14 +14,14 @@ export interface FoundCase {
 }
 
 /**
- * A case by its code. One that the caller may not see is answered as one that is not there.
+ * A case by its code. One that the person may not see is answered as one that is not there.
  *
  * @throws NotThere
  */
-export const findCase = async (tx: EntityManager, code: string): Promise<FoundCase> => {
+export const findCase = async (tx: EntityManager, code: string, personId: string): Promise<FoundCase> => {
   const [found] = await tx.query<FoundCase[]>(
     `select c.root as id, c.code from fact.case_file c where c.code = $1 and ${maySee('c', '$2::uuid')} and ${standing('c')}`,
-    [code, personNow().personId],
+    [code, personId],
   );
   if (!found) throw new NotThere('case', code);
   return found;

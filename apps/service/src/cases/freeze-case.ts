@@ -29,7 +29,7 @@ export class FreezeCase {
         { pointer: '/kind', detail: `${request.kind} is not a kind of defect: see GET /api/defect-kinds` },
       ]);
     return this.record.run('case settings frozen', { ...request, case: code }, async (fact) => {
-      const { id } = await findCase(fact.tx, code);
+      const { id } = await findCase(fact.tx, code, fact.author.personId);
       await assertModels(fact, request.models);
       const settings = settingsOf(request, await cutOffOf(fact, request));
       const hash = sha256(canonical(settings));

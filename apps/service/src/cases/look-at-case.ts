@@ -16,7 +16,7 @@ export class LookAtCase {
 
   run(code: string, request: Request): Promise<Receipt<{ look: number; version: number }>> {
     return this.record.run('case looked at', { ...request, case: code }, async (fact) => {
-      const { id } = await findCase(fact.tx, code);
+      const { id } = await findCase(fact.tx, code, fact.author.personId);
       const settings = await settingsAsked(fact, id, request.version);
       const number = await nextOf(fact, 'case_look', 'number', id);
       const lookId = await fact.insert(CaseLookEntity, { caseId: id, settingsId: settings.id, number });

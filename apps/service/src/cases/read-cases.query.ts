@@ -54,7 +54,7 @@ export class ReadCases {
   /** @throws NotThere */
   one(code: string): Promise<CaseView> {
     return readAsOne(this.db, async (tx) => {
-      const { id } = await findCase(tx, code);
+      const { id } = await findCase(tx, code, personNow().personId);
       type Row = Omit<CaseView, 'settings' | 'history'>;
       const [row] = (await tx.query<Row[]>(ONE, [id])) as [Row];
       const settings = await tx.query<FrozenSettings[]>(

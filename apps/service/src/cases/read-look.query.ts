@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { FrozenSettings, LookAgain, LookView } from '@hull-record/contracts';
 import { DataSource, type EntityManager } from 'typeorm';
+import { personNow } from '../platform/access/call.js';
 import { readAsOne } from '../platform/database/read-as-one.js';
 import { canonical } from '../platform/facts/digest.js';
 import { sha256 } from '../platform/ids.js';
@@ -55,7 +56,7 @@ export class ReadLook {
 }
 
 const rowOf = async (tx: EntityManager, code: string, look: string): Promise<Row> => {
-  const { id } = await findCase(tx, code);
+  const { id } = await findCase(tx, code, personNow().personId);
   const [row] = await tx.query<(Row & { readonly frozen: FrozenSettings })[]>(READ, [id, look]);
   if (!row) throw new NotThere('look', look);
   return row;

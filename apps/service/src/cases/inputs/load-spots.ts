@@ -41,5 +41,5 @@ export const loadWarrantyCap = async (
   kind: string,
 ): Promise<number | null> => {
   const [row] = await tx.query<{ years: number | null }[]>(CAP, [plantId, models, kind]);
-  return row?.years == null ? null : Math.round(row.years * 365.25);
+  return row?.years === null || row?.years === undefined ? null : Math.round(row.years * 365.25);
 };
