@@ -70,6 +70,8 @@ describe('the plan of the demo plant', () => {
     ['setGun', 3, 3],
     ['receiveLot', 210, 280],
     ['reportDefect', 170, 210],
+    ['fileClaim', 7, 7],
+    ['freezeCase', 1, 1],
     ['addPhoto', 6, 6],
     ['recordRepair', 130, 170],
     ['recordTouchUp', 70, 90],

@@ -6,6 +6,10 @@ import { RegisterDealer } from '../dealers/register-dealer.js';
 import { AddPhoto } from '../defects/add-photo.js';
 import { ReportDefect } from '../defects/report-defect.js';
 import { Dispose } from '../dispositions/dispose.js';
+import { FreezeCase } from '../cases/freeze-case.js';
+import { OpenCase } from '../cases/open-case.js';
+import { FileClaim } from '../claims/file-claim.js';
+import { SetWarrantyTerms } from '../warranty/set-warranty-terms.js';
 import { ImportClimate } from '../climate/import-climate.js';
 import { CheckEquipment } from '../equipment/check-equipment.js';
 import { HookUpGun } from '../guns/hook-up-gun.js';
@@ -102,6 +106,10 @@ export const ACTS: Readonly<Record<ActName, Act>> = {
   judgeTouchUp: of(routes.judgeTouchUp, JudgeTouchUp),
   scrapPart: of(routes.scrapPart, ScrapPart),
   registerOwner: of(routes.registerOwner, RegisterOwner),
+  setWarrantyTerms: of(routes.setWarrantyTerms, SetWarrantyTerms),
+  fileClaim: of(routes.fileClaim, FileClaim),
+  openCase: alone(routes.openCase, OpenCase),
+  freezeCase: of(routes.freezeCase, FreezeCase),
   reportDefect: of(routes.reportDefect, ReportDefect),
   addPhoto: (find, step) =>
     find(AddPhoto).run(

@@ -7,7 +7,7 @@ import type { Step } from './plan/step.js';
 const ALL = 'all';
 
 /** Acts that may touch anything that is recorded. */
-const ALONE = /^(register(?!Owner)|set(?!Gun)|publish|correct$|importClimate$)/;
+const ALONE = /^(register(?!Owner)|set(?!Gun)|publish|correct$|importClimate$|openCase$|freezeCase$)/;
 
 /** Hulls that a step is about: its name, or the code of its bucket or kit, says which. */
 const hullsIn = (name: string): readonly string[] => [

@@ -9,14 +9,19 @@ const PHOTOGRAPHED: Readonly<Record<string, { readonly seen: Seen; readonly coun
   'hull TS62-103 blistered': { seen: 'blisters', count: 2 },
 };
 
-/** Adds the photos that whoever reports a defect takes of it, a minute apart. */
+/** Adds the photos that whoever reports a defect takes of it, a minute apart; the defect of a claim is its second row. */
 export const withPhotos = (demo: Seeded, drafts: readonly Draft[]): readonly Draft[] =>
   drafts.flatMap((each) => {
-    const { count } = (each.act === 'reportDefect' && PHOTOGRAPHED[each.name]) || { count: 0 };
+    const { count } = (['reportDefect', 'fileClaim'].includes(each.act) && PHOTOGRAPHED[each.name]) || { count: 0 };
     const photos = Array.from({ length: count }, (_, i) =>
       draft(
         'addPhoto',
-        { name: `${each.name} photo ${i + 1}`, at: later(each.at, i + 1), by: each.by, of: demo.id(each.name) },
+        {
+          name: `${each.name} photo ${i + 1}`,
+          at: later(each.at, i + 1),
+          by: each.by,
+          of: demo.id(each.name, each.act === 'fileClaim' ? 1 : 0),
+        },
         {},
       ),
     );

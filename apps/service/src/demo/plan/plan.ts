@@ -1,6 +1,6 @@
 import { buildHull } from './build-hull.js';
 import { equipmentChecks } from './checks.js';
-import { blistersOf } from './claims.js';
+import { blisterCase, blistersOf, warrantyTerms } from './claims.js';
 import { climateLogs } from './climate.js';
 import { withCorrections } from './corrections.js';
 import { dealerDesks } from './dealer-desks.js';
@@ -44,7 +44,9 @@ export const planDemo = (seed: string = SEED): readonly Step[] => {
       ...idleStock(demo),
     ],
     ...hulls.flatMap((hull) => untilTheBreak(demo, hull)),
+    ...warrantyTerms(),
     ...hulls.flatMap(blistersOf),
+    ...blisterCase(BREAK_DAY),
     ...equipmentChecks(demo, BREAK_DAY),
     ...climateLogs(demo, BREAK_DAY),
   ];

@@ -22,6 +22,7 @@ export type ActName = Extract<
   | ('registerModel' | 'publishSchedule' | 'registerMold' | 'receiveLot' | 'changeLotState' | 'fillTank' | 'makeMix')
   | ('cutKit' | 'startHull' | 'startPart' | 'recordLayer' | 'readLayer' | 'signHoldPoint' | 'joinPart' | 'assignHin')
   | ('setGun' | 'hookUpGun' | 'checkEquipment' | 'careForMold' | 'importClimate')
+  | ('setWarrantyTerms' | 'fileClaim' | 'openCase' | 'freezeCase')
   | ('recordTouchUp' | 'judgeTouchUp' | 'scrapPart' | 'registerOwner')
   | (
       | 'recordLifeFact'
