@@ -36,6 +36,8 @@ export const KEPT_BY_THE_WRITER: Readonly<Record<string, string>> = {
   touch_up_number_once: 'numbers are given under a lock',
   touch_up_makers: 'repeats the primary key, for acceptances to refer to',
   journal_position_once: 'the database counts',
+  certificate_issue_once: 'numbers and issues are given under a lock',
+  certificate_file_once: 'a file is kept once, by a fact whose id is made of that of the certificate',
   sealed_entry_index_once: 'entries are sealed by one alone, under a lock',
   unproved_entry_once: 'an entry is marked once, in its own transaction',
   layer_record_makers: 'repeats the primary key, for signatures to refer to',

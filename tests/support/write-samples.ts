@@ -9,6 +9,7 @@ import { TOUCH_UPS } from './write-samples-touch-ups.js';
 import { CHECKS } from './write-samples-checks.js';
 import { CASES } from './write-samples-cases.js';
 import { CLAIMS } from './write-samples-claims.js';
+import { CERTIFICATES } from './write-samples-certificates.js';
 import { OWNERS } from './write-samples-owners.js';
 import { MOLDS } from './write-samples-molds.js';
 import { RULES } from './write-samples-rules.js';
@@ -151,6 +152,7 @@ export const SAMPLES: Readonly<Record<string, MakeSample>> = {
   ...CASES,
   ...CLAIMS,
   ...OWNERS,
+  ...CERTIFICATES,
   ...CHECKS,
   ...TOUCH_UPS,
   ...MAKING,

@@ -44,6 +44,9 @@ import { DropsModule } from './drops/drops.module.js';
 import { GunsModule } from './guns/guns.module.js';
 import { RecomputationsModule } from './recomputations/recomputations.module.js';
 import { PapersModule } from './records/papers/papers.module.js';
+import { CertificatesModule } from './records/certificates/certificates.module.js';
+import { CertificatePage } from './records/certificates/draw.js';
+import { type OwnSigner, SigningKey } from './records/certificates/signing-key.js';
 import { RecordsModule } from './records/records.module.js';
 import { RepairsModule } from './repairs/repairs.module.js';
 import { StoreModule } from './store/store.module.js';
@@ -75,6 +78,7 @@ import { AccessSettings } from './platform/access/settings.js';
 import { SignInModule } from './sign-in/sign-in.module.js';
 import { TokensModule } from './tokens/tokens.module.js';
 import { UnprovedEntriesModule } from './unproved-entries/unproved-entries.module.js';
+import { VerifyModule } from './verify/verify.module.js';
 import { TraceModule } from './trace/trace.module.js';
 
 const FEATURES = [
@@ -102,6 +106,8 @@ const FEATURES = [
     HullMapModule,
     RecordsModule,
     PapersModule,
+    CertificatesModule,
+    VerifyModule,
     LabelsModule,
     HealthModule,
     DemoModule,
@@ -123,6 +129,10 @@ export interface Given {
   readonly atOnce?: AtOnce;
   /** Where the keys of the journal lie; by default beside its files. */
   readonly keysDir?: string;
+  /** The key that signs certificates, in place of the one that is made. */
+  readonly ownSigner?: OwnSigner | null;
+  /** Address under which browsers reach it; certificates say it. */
+  readonly address?: string;
   /** Where signed heads of the journal are sent. */
   readonly headWays?: readonly HeadWay[];
   /** How people reach it, and sign in. */
@@ -135,13 +145,16 @@ export interface Given {
 export class AppModule {
   static for(given: Given): DynamicModule {
     const { db, dataDir, atOnce = new AtOnce(), access = new AccessSettings(), headWays = [] } = given;
+    const keysDir = given.keysDir ?? join(dataDir, 'keys');
     const photos = new PhotoStore(join(dataDir, 'photos'));
     const platform = [
       { provide: DataSource, useValue: db },
       { provide: PhotoStore, useValue: photos },
       { provide: PrintCopies, useValue: new PrintCopies(photos, join(dataDir, 'print-copies')) },
       { provide: AtOnce, useValue: atOnce },
-      { provide: KeyRing, useValue: new KeyRing(given.keysDir ?? join(dataDir, 'keys')) },
+      { provide: KeyRing, useValue: new KeyRing(keysDir) },
+      { provide: SigningKey, useValue: new SigningKey(keysDir, given.ownSigner ?? null) },
+      { provide: CertificatePage, useValue: new CertificatePage(given.address ?? 'http://localhost') },
       { provide: SendHeads, useValue: new SendHeads(db, headWays) },
       ...[SealJournal, SignHead, JournalTimer],
       { provide: AccessSettings, useValue: access },
@@ -169,6 +182,9 @@ export class AppModule {
         DemoProgress,
         SealJournal,
         SignHead,
+        KeyRing,
+        SigningKey,
+        CertificatePage,
       ],
     };
   }

@@ -68,7 +68,18 @@ const toCreate = (config: Config): Omit<ToCreate, 'db' | 'webDir'> => {
     localIsHere: trustedProxy.length === 0,
     ...{ demo, openId },
   });
-  return { plant, dataDir, tls, trustedProxy, access, keysDir: evidence.keysDir, headWays: headWaysOf(evidence) };
+  const address = publicUrl?.replace(/\/$/, '') ?? `http://localhost:${config.port}`;
+  return {
+    plant,
+    dataDir,
+    tls,
+    trustedProxy,
+    access,
+    address,
+    keysDir: evidence.keysDir,
+    headWays: headWaysOf(evidence),
+    ownSigner: evidence.signer,
+  };
 };
 
 const makeDataDir = (dataDir: string): void => {

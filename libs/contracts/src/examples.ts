@@ -6,6 +6,7 @@ import { EXAMPLES_OF_TOUCH_UPS } from './examples-of-touch-ups.js';
 import { EXAMPLES_OF_CHECKS } from './examples-of-checks.js';
 import { EXAMPLES_OF_CASES } from './examples-of-cases.js';
 import { EXAMPLES_OF_CLAIMS } from './examples-of-claims.js';
+import { EXAMPLES_OF_CERTIFICATES } from './examples-of-certificates.js';
 import { EXAMPLES_OF_OWNERS } from './examples-of-owners.js';
 import { EXAMPLES_OF_LABELS } from './examples-of-labels.js';
 import { EXAMPLES_OF_RULES } from './examples-of-rules.js';
@@ -52,6 +53,7 @@ export const EXAMPLES: Readonly<Partial<Record<keyof typeof routes, object>>> = 
   ...EXAMPLES_OF_RULES,
   ...EXAMPLES_OF_LABELS,
   ...EXAMPLES_OF_OWNERS,
+  ...EXAMPLES_OF_CERTIFICATES,
   ...EXAMPLES_OF_CHECKS,
   ...EXAMPLES_OF_CLAIMS,
   ...EXAMPLES_OF_CASES,

@@ -26,6 +26,7 @@ export * from './case-answer.js';
 export * from './case-places.js';
 export * from './case-forecast.js';
 export * from './cases.js';
+export * from './certificates.js';
 export * from './parts.js';
 export * from './holds.js';
 export * from './store.js';

@@ -9,6 +9,7 @@ import { shopRoutes } from './shop-routes.js';
 import { stockRoutes } from './stock-routes.js';
 import { traceGraphRoutes } from './trace-graph-routes.js';
 import { touchUpRoutes } from './touch-up-routes.js';
+import { certificateRoutes } from './certificate-routes.js';
 import { checkRoutes } from './check-routes.js';
 import { caseRoutes } from './case-routes.js';
 import { claimRoutes } from './claim-routes.js';
@@ -42,6 +43,7 @@ export const routes = {
   ...claimRoutes,
   ...caseRoutes,
   ...holdRoutes,
+  ...certificateRoutes,
   ...moldRoutes,
   ...ruleRoutes,
   ...figureRoutes,

@@ -7,6 +7,7 @@ import { standing } from '../platform/facts/standing.js';
 import { readTimeCursor, toPage } from '../platform/http/cursor.js';
 import { lastDealerOf } from '../platform/life/own-hull.sql.js';
 import { NotThere } from '../platform/refusals.js';
+import { obstaclesOf } from '../platform/release/obstacles.js';
 
 /** What a dealer sees of the life of a boat: from when it left on, and no notes. */
 const OWN = `
@@ -15,7 +16,11 @@ const OWN = `
        order by hin.happened_at desc, hin.recorded_at desc limit 1) as hin,
     coalesce((select json_agg(json_build_object('what', f.what, 'at', f.happened_at) order by f.happened_at, f.recorded_at)
       from fact.life_fact f where f.hull_id = h.id and f.what = any(array['left the place of manufacture', 'at dealer',
-        'sold to first purchaser', 'warranty registered', 'transferred', 'returned', 'exported']) and ${standing('f')}), '[]') as life
+        'sold to first purchaser', 'warranty registered', 'transferred', 'returned', 'exported']) and ${standing('f')}), '[]') as life,
+    (select json_build_object('number', c.number, 'issue', c.issue,
+        'state', case when exists (select from fact.certificate_withdrawn w where w.certificate_id = c.id) then 'withdrawn' else 'current' end)
+      from fact.certificate c join fact.certificate_file cf on cf.certificate_id = c.id
+      where c.hull_id = h.id order by c.issue desc limit 1) as certificate
   from fact.hull h
   join fact.model m on m.id = h.model_id
   join fact.hull_number n on n.hull_id = h.id and n.kind = 'hull number'
@@ -32,6 +37,11 @@ interface Row {
   readonly number: string;
   readonly hin: string | null;
   readonly model: string;
+  readonly certificate: {
+    readonly number: string;
+    readonly issue: number;
+    readonly state: 'current' | 'withdrawn';
+  } | null;
   readonly life: { readonly what: OwnHull['life'][number]['what']; readonly at: string }[];
 }
 
@@ -47,19 +57,32 @@ export class OwnHulls {
     const { at, id } = readTimeCursor(cursor);
     const rows = await this.db.query<Row[]>(LIST, [personNow().dealerId, at, id, limit + 1]);
     const page = toPage(rows, limit, (row) => [row.happened_at.toISOString(), row.id]);
-    return { ...page, items: page.items.map(toOwnHull) };
+    const items: OwnHull[] = [];
+    for (const row of page.items) items.push(await this.view(row));
+    return { ...page, items };
   }
 
   /** @throws NotThere */
   async one(number: string): Promise<OwnHull> {
     const [row] = await this.db.query<Row[]>(ONE, [personNow().dealerId, normaliseNumber(number)]);
     if (!row) throw new NotThere('hull', number);
-    return toOwnHull(row);
+    return this.view(row);
+  }
+
+  /** What stands in the way of a new issue is not said, only that something does. */
+  private async view(row: Row): Promise<OwnHull> {
+    const waits = row.certificate !== null && (await obstaclesOf(this.db.manager, row.id)).length > 0;
+    return toOwnHull(row, waits);
   }
 }
 
-const toOwnHull = ({ number, hin, model, life }: Row): OwnHull => ({
+const toOwnHull = ({ number, hin, model, life, certificate }: Row, newIssueWaits: boolean): OwnHull => ({
   ...{ number, hin, model },
+  certificate: certificate && {
+    ...certificate,
+    newIssueWaits,
+    file: `/api/own-hulls/${encodeURIComponent(number)}/certificate.pdf`,
+  },
   life: life.map(({ what, at }) => ({ what, at: new Date(at).toISOString() })),
   buildRecord: `/api/own-hulls/${encodeURIComponent(number)}/build-record.pdf`,
 });

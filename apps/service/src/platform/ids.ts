@@ -6,6 +6,9 @@ export const newId = (): string => randomUUID();
 /** A random secret of 192 bits, safe in a URL. */
 export const newSecret = (): string => randomBytes(24).toString('base64url');
 
+/** Whether a text is an id, however its letters are written. */
+export const isUuid = (text: string): boolean => /^[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}$/i.test(text);
+
 /** SHA-256 in hexadecimal. */
 export const sha256 = (data: string | Buffer): string => createHash('sha256').update(data).digest('hex');
 

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { Instant, page } from '../envelope.js';
+import { OwnCertificate } from '../certificates.js';
 import { LIFE_FACTS } from '../hulls.js';
 
 /** What a dealer sees of an own hull: no crew, no lots, no nonconformities; the dealer's cut of the build record has more. */
@@ -9,6 +10,7 @@ export const OwnHull = z
     hin: z.string().nullable(),
     model: z.string(),
     life: z.array(z.object({ what: z.enum(LIFE_FACTS), at: Instant })).describe('since it was released, oldest first'),
+    certificate: OwnCertificate,
     buildRecord: z.string().describe('path of its build record as PDF, in the cut for dealers'),
   })
   .meta({ id: 'OwnHull' });

@@ -50,6 +50,8 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
     listOwners: OWNERS,
     eraseOwner: OWNERS,
   },
+  ...{ issueCertificate: QUALITY, withdrawCertificate: QUALITY, listCertificates: STAFF, readCertificate: STAFF },
+  ...{ checkCertificate: 'anyone', readOwnCertificate: ['dealer'], verifyJournal: ['quality', 'administrator'] },
   ...{ listOwnHulls: ['dealer'], readOwnHull: ['dealer'], drawOwnRecord: ['dealer'] },
   // claims and warranty
   ...{ setWarrantyTerms: ['warranty', 'quality'], listWarrantyTerms: STAFF, fileClaim: ['warranty'] },

@@ -30,7 +30,8 @@ export const dataMatrix = (text: string): Matrix => {
   return { size: pixx, runs: rows.flatMap(runsOf) };
 };
 
-const runsOf = (modules: readonly number[], row: number): readonly Run[] =>
+/** Dark modules side by side in a row of modules, 1 for a dark one. */
+export const runsOf = (modules: readonly number[], row: number): readonly Run[] =>
   modules.flatMap((module, from): Run[] => {
     if (module === 0 || modules[from - 1] === 1) return [];
     const end = modules.indexOf(0, from);

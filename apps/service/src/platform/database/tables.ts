@@ -16,6 +16,12 @@ import { LotCandidateEntity } from '../lots/lot-candidate.entity.js';
 import { LotInputEntity } from '../lots/lot-input.entity.js';
 import { LotEntity } from '../lots/lot.entity.js';
 import { UsedEntity } from '../used/used.entity.js';
+import {
+  CertificateCodeEntity,
+  CertificateEntity,
+  CertificateFileEntity,
+  CertificateWithdrawnEntity,
+} from '../../records/certificates/certificate.entities.js';
 import { DealerEntity } from '../../dealers/dealer.entity.js';
 import { DefectEntity } from '../defects/defect.entity.js';
 import { PhotoEntity } from '../../defects/photo.entity.js';
@@ -97,6 +103,7 @@ import { TankEntity } from '../../tanks/tank.entity.js';
 export const TABLES = [
   ...[ClientIdEntity, JournalEntity, CorrectionEntity, NonconformityEntity, PlantEntity],
   ...[SealedEntryEntity, SealedSubtreeEntity, TreeHeadEntity, SealStateEntity, HeadSentEntity],
+  ...[CertificateEntity, CertificateFileEntity, CertificateWithdrawnEntity, CertificateCodeEntity],
   ...[PersonEntity, PersonRoleEntity, PersonDetailEntity, DeviceEntity, EquipmentEntity, DealerEntity],
   ...[RoleEndEntity, DeviceRevokedEntity, UnprovedEntryEntity, EntryConfirmationEntity, EntryDecisionEntity],
   ...[CredentialEntity, FirstCodeEntity, SessionEntity, SignInFailureEntity, OpenIdLinkEntity, ApiTokenEntity],
