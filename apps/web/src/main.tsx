@@ -7,6 +7,7 @@ import './look/bay.css';
 import './look/hull-record.css';
 import './look/many-map.css';
 import './look/traces.css';
+import './look/certificate.css';
 import './look/narrow.css';
 import './look/touch.css';
 import './look/station.css';

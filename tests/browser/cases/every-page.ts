@@ -35,6 +35,7 @@ const PAGES = [
   ['/equipment/MG-1', 'It was never checked.', 'Nunca se ha controlado.'],
   ['/molds', 'Molds, overdue care first', 'Moldes, primero los de cuidado atrasado'],
   ['/molds/M-86-1', 'Release and cleaners are often solvents', 'Desmoldantes y limpiadores suelen ser disolventes'],
+  ['/c', 'No sign-in is needed', 'No hace falta identificarse'],
   ['/settings', 'These choices are kept', 'Estas elecciones se guardan'],
   ['/sign-in', 'Each entry is kept', 'Cada anotación se guarda'],
   ['/enrol', 'Enter the one-time code', 'Escriba el código de un solo uso'],

@@ -88,6 +88,11 @@ const ownHulls = createRoute({
   path: '/own-hulls',
   component: lazyRouteComponent(() => import('../own-hulls/own-hulls-page.js'), 'OwnHullsPage'),
 });
+const check = createRoute({
+  ...under,
+  path: '/c',
+  component: lazyRouteComponent(() => import('../certificate-check/check-page.js'), 'CheckPage'),
+});
 const label = createRoute({
   ...under,
   path: '/l/$',
@@ -185,6 +190,6 @@ const station = stationFrame.addChildren([
 export const routeTree = root.addChildren([
   ...[map, traces, lotTrace, hullTrace],
   ...[home, hulls, hull, lots, lot, defect, search, settings],
-  ...[signIn, enrol, ownHulls, label, station],
+  ...[signIn, enrol, ownHulls, check, label, station],
   ...deskRoutes,
 ]);

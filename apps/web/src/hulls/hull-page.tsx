@@ -12,6 +12,7 @@ import { Text } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
 import { Documents } from './documents.js';
 import { Fitted } from './fitted.js';
+import { Certificates } from './certificates.js';
 import { Life, Numbers } from './life.js';
 import { LotsInHull } from './lots-in-hull.js';
 import { PartSection } from './part-section.js';
@@ -54,6 +55,7 @@ const Hull = ({ hull, reference }: HullProps) => (
     {hull.parts.map((part) => (
       <PartSection key={part.number} part={part} reference={reference} />
     ))}
+    <Certificates number={hull.number} released={hull.release.releasedAt !== null} />
     <LotsInHull number={hull.number} />
     <Fitted number={hull.number} />
     <div className="pair">

@@ -11,6 +11,7 @@ import { hullRecordEn } from '../hulls/record-words.en.js';
 import { manyMapEn } from '../map/words.en.js';
 import { tracesEn } from '../traces/words.en.js';
 import { recordEn } from '../record/words.en.js';
+import { certificateEn } from '../certificate-check/words.en.js';
 import { ownHullsEn } from '../own-hulls/words.en.js';
 import { outboxEn } from '../outbox/words.en.js';
 import { tasksEn } from '../station/words.en.js';
@@ -45,6 +46,7 @@ export const en = {
   ...tasksEn,
   ...signInEn,
   ...ownHullsEn,
+  ...certificateEn,
   ...settingsEn,
   ...hullRecordEn,
   ...manyMapEn,

@@ -12,6 +12,7 @@ import { hullRecordEs } from '../hulls/record-words.es.js';
 import { manyMapEs } from '../map/words.es.js';
 import { tracesEs } from '../traces/words.es.js';
 import { recordEs } from '../record/words.es.js';
+import { certificateEs } from '../certificate-check/words.es.js';
 import { ownHullsEs } from '../own-hulls/words.es.js';
 import { outboxEs } from '../outbox/words.es.js';
 import { tasksEs } from '../station/words.es.js';
@@ -46,6 +47,7 @@ export const es: Catalogue = {
   ...tasksEs,
   ...signInEs,
   ...ownHullsEs,
+  ...certificateEs,
   ...settingsEs,
   ...hullRecordEs,
   ...manyMapEs,

@@ -37,6 +37,10 @@ const useOwnColumns = (): readonly Column<OwnHull>[] => {
     { head: t('record.model'), cell: ({ model }) => <span className="n">{model}</span> },
     { head: t('ownHulls.life'), cell: ({ life }) => <Life life={life} /> },
     {
+      head: t('certificate.certificates'),
+      cell: ({ number, certificate }) => <OwnCertificateCell number={number} certificate={certificate} />,
+    },
+    {
       head: t('hulls.buildRecord'),
       cell: ({ number }) => (
         <a href={paperPath('/api/own-hulls/:number/build-record.pdf', { number })}>{t('hulls.buildRecord')}</a>
@@ -54,3 +58,17 @@ const Life = ({ life }: Pick<OwnHull, 'life'>) => (
     ))}
   </ul>
 );
+
+const OwnCertificateCell = ({ number, certificate }: Pick<OwnHull, 'number' | 'certificate'>) => {
+  const { t } = useWords();
+  if (certificate === null) return <span className="soft">{t('record.notYet')}</span>;
+  return (
+    <>
+      <a href={paperPath('/api/own-hulls/:number/certificate.pdf', { number })}>
+        {t('certificate.issued', { issue: certificate.issue, number: certificate.number })}
+      </a>
+      {certificate.state === 'withdrawn' ? <p className="wrong">{t('certificate.isWithdrawn')}</p> : null}
+      {certificate.newIssueWaits ? <p className="soft">{t('certificate.waits')}</p> : null}
+    </>
+  );
+};

@@ -1,0 +1,37 @@
+import type { certificateEn } from './words.en.js';
+
+/** The same in Spanish. */
+export const certificateEs: Record<keyof typeof certificateEn, string> = {
+  'certificate.check': 'Comprobar un certificado',
+  'certificate.checkLead': 'Si el certificado de un casco es auténtico y vigente. No hace falta identificarse.',
+  'certificate.byCode': 'Por el código impreso',
+  'certificate.code': 'Código',
+  'certificate.codeHint': '26 letras y cifras, impresas junto al código cuadrado',
+  'certificate.number': 'Número',
+  'certificate.numberHint': 'como C-000012; se puede omitir',
+  'certificate.issue': 'Emisión',
+  'certificate.ask': 'Comprobar',
+  'certificate.byFile': 'Por el archivo',
+  'certificate.byFileIs': 'El archivo se compara byte por byte con el que se firmó. No sale de este dispositivo.',
+  'certificate.drop': 'Suelte aquí el PDF',
+  'certificate.choose': 'Elegir un PDF',
+  'certificate.beingMade': 'Se está firmando.',
+  'certificate.isCurrent': 'Auténtico y vigente.',
+  'certificate.isReplaced': 'Auténtico, y sustituido por una emisión posterior.',
+  'certificate.isWithdrawn': 'Retirado por el constructor.',
+  'certificate.isNotKnown': 'No se conoce. No es un certificado tal como se emitió aquí.',
+  'certificate.newest': 'La última emisión es la {issue, number}.',
+  'certificate.askBuilder': 'Pregunte al constructor.',
+  'certificate.saysNoMore':
+    'Declara lo que el constructor registró, nada más. En caso de duda, pregunte al constructor.',
+  'certificate.certificates': 'Certificado',
+  'certificate.none': 'No se ha emitido ningún certificado.',
+  'certificate.issued': 'Emisión {issue, number} de {number}',
+  'certificate.issueIt': 'Emitir el certificado',
+  'certificate.issueAgain': 'Emitirlo de nuevo',
+  'certificate.issueIs': 'Declara lo que está registrado ahora. Una nueva emisión sustituye a la anterior.',
+  'certificate.isIssued': 'Registrado. El archivo se firma en un momento.',
+  'certificate.withdraw': 'Retirar la emisión {issue, number}',
+  'certificate.withdrawn': 'Está retirado.',
+  'certificate.waits': 'Una nueva emisión espera: antes hay que resolver algo. Pregunte al constructor.',
+};
