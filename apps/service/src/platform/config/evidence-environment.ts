@@ -8,8 +8,8 @@ export const EvidenceEnvironment = z.object({
   HEADS_WEBHOOK: z.url({ protocol: /^https?$/ }).optional(),
   HEADS_MAIL_TO: z.string().min(3).optional(),
   HEADS_MAIL_FROM: z.string().min(3).optional(),
-  CERTIFICATE_P12: z.string().min(1).optional(),
-  CERTIFICATE_P12_PASSPHRASE: z.string().default(''),
+  CERTIFICATE_KEY: z.string().min(1).optional(),
+  CERTIFICATE_KEY_PASSPHRASE: z.string().default(''),
   SMTP_URL: z.url({ protocol: /^smtps?$/ }).optional(),
 });
 type EvidenceSet = z.output<typeof EvidenceEnvironment>;
@@ -46,7 +46,7 @@ export const readEvidence = (set: EvidenceSet, besides: string): EvidenceConfig 
   return {
     keysDir: set.KEYS_DIR ?? besides,
     headsEveryMinutes: set.HEADS_EVERY_MINUTES,
-    signer: set.CERTIFICATE_P12 ? { file: set.CERTIFICATE_P12, passphrase: set.CERTIFICATE_P12_PASSPHRASE } : null,
+    signer: set.CERTIFICATE_KEY ? { file: set.CERTIFICATE_KEY, passphrase: set.CERTIFICATE_KEY_PASSPHRASE } : null,
     folder: set.HEADS_FOLDER ?? null,
     webhook: set.HEADS_WEBHOOK ?? null,
     mail: smtpUrl && from && to ? { smtpUrl, from, to } : null,
