@@ -1,10 +1,11 @@
 import { getRouteApi } from '@tanstack/react-router';
-import { useState } from 'react';
+import { Suspense, useState } from 'react';
+import { Loading } from '../../asked/answer.js';
 import { useWords } from '../../words/use-words.js';
 import { Kept } from '../kept.js';
+import { LateDefectForm } from '../late-forms.js';
 import { PartFrame } from '../part-frame.js';
 import { useLookAgain } from '../use-look-again.js';
-import { DefectForm } from './defect-form.js';
 
 const route = getRouteApi('/station/bay/$part/defect');
 
@@ -22,7 +23,9 @@ export const LogDefectPage = () => {
     <PartFrame number={number} task={t('bay.newDefect')}>
       {(at) =>
         kept === undefined ? (
-          <DefectForm at={at} onKept={setKept} />
+          <Suspense fallback={<Loading what={t('app.page')} />}>
+            <LateDefectForm at={at} onKept={setKept} />
+          </Suspense>
         ) : (
           <Kept
             id={kept}

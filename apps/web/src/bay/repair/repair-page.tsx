@@ -1,11 +1,12 @@
 import { getRouteApi } from '@tanstack/react-router';
-import { useState } from 'react';
+import { Suspense, useState } from 'react';
+import { Loading } from '../../asked/answer.js';
 import { useWords } from '../../words/use-words.js';
 import { useHolder } from '../../station-frame/use-holder.js';
 import { Kept } from '../kept.js';
+import { LateRepairForm } from '../late-forms.js';
 import { PartFrame } from '../part-frame.js';
 import { useLookAgain } from '../use-look-again.js';
-import { RepairForm } from './repair-form.js';
 
 const route = getRouteApi('/station/bay/$part/repair');
 
@@ -24,7 +25,9 @@ export const RepairPage = () => {
     <PartFrame number={number} task={t('bay.repairOrder')}>
       {(at) =>
         kept === undefined ? (
-          <RepairForm key={badge} at={at} badge={badge} onKept={setKept} />
+          <Suspense fallback={<Loading what={t('app.page')} />}>
+            <LateRepairForm key={badge} at={at} badge={badge} onKept={setKept} />
+          </Suspense>
         ) : (
           <Kept
             id={kept}
