@@ -7,7 +7,7 @@ export const PeopleWays = () => {
   const { t } = useWords();
   const may = useMay();
   return (
-    <nav className="buttons" aria-label={t('people.title')}>
+    <p className="buttons">
       <Link to="/people" className="btn" activeOptions={{ exact: true }}>
         {t('people.badges')}
       </Link>
@@ -19,6 +19,6 @@ export const PeopleWays = () => {
           {t('people.tokens')}
         </Link>
       ) : null}
-    </nav>
+    </p>
   );
 };

@@ -5,7 +5,7 @@ import { useWords } from '../words/use-words.js';
 export const QualityWays = () => {
   const { t } = useWords();
   return (
-    <nav className="buttons" aria-label={t('quality.title')}>
+    <p className="buttons">
       <Link to="/quality/release" className="btn">
         {t('quality.release')}
       </Link>
@@ -21,6 +21,6 @@ export const QualityWays = () => {
       <Link to="/molds" className="btn">
         {t('molds.title')}
       </Link>
-    </nav>
+    </p>
   );
 };

@@ -72,7 +72,7 @@ export const qualityEs = {
   'quality.notReleasedCaption': 'Cascos sin liberar, los más nuevos primero',
   'quality.allReleased': 'Todos los cascos registrados están liberados.',
   'quality.obstacles': 'Qué lo impide',
-  'quality.lookAt': 'Qué impide liberar el casco {hull}',
+  'quality.lookAt': 'Qué lo impide: casco {hull}',
   'quality.releaseOf': 'Liberación del casco {hull}',
   'quality.nothingInTheWay': 'Nada lo impide.',
   'quality.inTheWay': '{count, plural, one {# asunto lo impide.} other {# asuntos lo impiden.}}',
