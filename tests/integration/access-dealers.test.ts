@@ -128,7 +128,7 @@ describe('what a dealer lists', () => {
 
   it('has no names of crews, lots or nonconformities in an own hull', async () => {
     const { body } = await ours.get('/api/own-hulls/OURS-1');
-    expect(Object.keys(body).sort()).toEqual(['buildRecord', 'hin', 'life', 'model', 'number']);
+    expect(Object.keys(body).sort()).toEqual(['buildRecord', 'certificate', 'hin', 'life', 'model', 'number']);
     expect(await ours.get(String(body['buildRecord']))).toMatchObject({
       status: 200,
       headers: { 'content-type': expect.stringContaining('application/pdf') },
