@@ -8,6 +8,7 @@ import './look/hull-record.css';
 import './look/many-map.css';
 import './look/traces.css';
 import './look/certificate.css';
+import './look/repair.css';
 import './look/narrow.css';
 import './look/touch.css';
 import './look/station.css';

@@ -10,27 +10,13 @@ import { Page, Section } from '../ui/page.js';
 import { TextField } from '../ui/text-field.js';
 import { Term } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
-import { findParts, readSought, type FoundPart } from './find-parts.js';
+import { findParts, type FoundPart } from './find-parts.js';
+import { readSought } from './read-sought.js';
 
 /** Where work at the quality station and in the repair bay begins: with the hull that stands there. */
 export const BayPage = () => {
   const { t } = useWords();
-  return (
-    <div className="bay">
-      <Page title={t('bay.title')} name={t('bay.title')}>
-        <p className="lead">{t('bay.lead')}</p>
-        <Finder />
-        <WithDefects />
-      </Page>
-    </div>
-  );
-};
-
-const Finder = () => {
-  const { t } = useWords();
-  const [typed, setTyped] = useState('');
   const navigate = useNavigate();
-  const { history } = useRouter();
   const client = useQueryClient();
   const finding = useMutation({
     networkMode: 'always',
@@ -40,22 +26,41 @@ const Finder = () => {
         void navigate({ to: '/station/bay/$part', params: { part: only.number } });
     },
   });
+  const { data, error, variables = '', isPending, mutate } = finding;
+  return (
+    <div className="bay">
+      <Page title={t('bay.title')} name={t('bay.title')}>
+        <p className="lead">{t('bay.lead')}</p>
+        <Finder busy={isPending} onFind={mutate} />
+        {error === null ? null : <Trouble what={t('bay.which')} error={error} again={() => mutate(variables)} />}
+        {data === undefined ? null : <Found parts={data} code={variables} />}
+        <WithDefects onFind={mutate} />
+      </Page>
+    </div>
+  );
+};
+
+interface FinderProps {
+  readonly busy: boolean;
+  readonly onFind: (code: string) => void;
+}
+
+const Finder = ({ busy, onFind }: FinderProps) => {
+  const { t } = useWords();
+  const [typed, setTyped] = useState('');
+  const { history } = useRouter();
   const find = (): void => {
     const sought = readSought(typed);
     if ('label' in sought) history.push(sought.label);
-    else if (sought.code !== '') finding.mutate(sought.code);
+    else if (sought.code !== '') onFind(sought.code);
   };
   return (
-    <>
-      <Form onSubmit={find} errors={{}}>
-        <TextField label={t('bay.which')} hint={t('bay.whichHint')} kind="text" value={typed} onChange={setTyped} />
-        <Button type="submit" className="btn go" busy={finding.isPending}>
-          {t('bay.open')}
-        </Button>
-      </Form>
-      {finding.error === null ? null : <Trouble what={t('bay.which')} error={finding.error} again={find} />}
-      {finding.data === undefined ? null : <Found parts={finding.data} code={finding.variables} />}
-    </>
+    <Form onSubmit={find} errors={{}}>
+      <TextField label={t('bay.which')} hint={t('bay.whichHint')} kind="text" value={typed} onChange={setTyped} />
+      <Button type="submit" className="btn go" busy={busy}>
+        {t('bay.open')}
+      </Button>
+    </Form>
   );
 };
 
@@ -97,15 +102,9 @@ const PartLink = ({ number, children }: PartLinkProps) => (
 );
 
 /** Hulls on which something is open, so that the patcher need not ask what there is to do. */
-const WithDefects = () => {
+const WithDefects = ({ onFind }: Pick<FinderProps, 'onFind'>) => {
   const { t } = useWords();
   const query = useQuery(openHullsQuery);
-  const client = useQueryClient();
-  const navigate = useNavigate();
-  const open = async (hull: string): Promise<void> => {
-    const [first] = await findParts(client, hull);
-    if (first !== undefined) await navigate({ to: '/station/bay/$part', params: { part: first.number } });
-  };
   return (
     <Section name={t('bay.withDefects')}>
       <Answer what={t('app.hulls')} query={query}>
@@ -116,7 +115,7 @@ const WithDefects = () => {
             <ul className="plain tasks">
               {hulls.map(({ number, openDefects }) => (
                 <li key={number}>
-                  <Button className="task" onPress={() => void open(number)}>
+                  <Button className="task" onPress={() => onFind(number)}>
                     <span className="n">{number}</span> {t('record.openDefects', { count: openDefects })}
                   </Button>
                 </li>

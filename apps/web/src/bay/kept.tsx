@@ -4,6 +4,7 @@ import { useOutcome } from '../outbox/use-outcome.js';
 import { Button } from '../ui/button.js';
 import { Said, Text } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
+import { useLookAgain } from './use-look-again.js';
 
 interface KeptProps {
   readonly id: string;
@@ -21,7 +22,13 @@ export const Kept = ({ id, part, next, waits, again, onAgain }: KeptProps) => {
   const { t } = useWords();
   const outcome = useOutcome(id);
   const box = useRef<HTMLDivElement>(null);
+  const lookAgain = useLookAgain(part);
+  const sent = outcome.state === 'sent';
   useEffect(() => box.current?.focus(), []);
+  // Whoever goes back to the part finds what was recorded just now.
+  useEffect(() => {
+    if (sent) void lookAgain();
+  }, [sent, lookAgain]);
   return (
     <div className="kept" ref={box} tabIndex={-1} role="status">
       {outcome.state === 'waiting' ? (

@@ -1,8 +1,9 @@
 import { useQueryClient } from '@tanstack/react-query';
+import { useCallback } from 'react';
 import { partQuery } from '../api/queries.js';
 
 /** Reads a part anew after something was recorded on it. */
-export const useLookAgain = (part: string): (() => void) => {
+export const useLookAgain = (part: string): (() => Promise<void>) => {
   const client = useQueryClient();
-  return () => void client.invalidateQueries({ queryKey: partQuery(part).queryKey });
+  return useCallback(() => client.invalidateQueries({ queryKey: partQuery(part).queryKey }), [client, part]);
 };

@@ -8,6 +8,7 @@ import { together } from '../asked/together.js';
 import { DefectMark } from '../marks/defect-mark.js';
 import { placeWords, sizeWords } from '../record/defect-words.js';
 import { HullLink } from '../record/links.js';
+import { Shots } from '../record/shots.js';
 import { Empty, Facts, Page, Section } from '../ui/page.js';
 import { Table } from '../ui/table.js';
 import { Moment } from '../words/moments.js';
@@ -29,6 +30,8 @@ export const DefectPage = () => {
         {([defect, suspects]) => (
           <>
             <Identity defect={defect} hull={suspects.hull} />
+            <AtStation defect={defect} />
+            <Photos of={defect} />
             <Suspects of={suspects} />
           </>
         )}
@@ -62,6 +65,32 @@ const Identity = ({ defect, hull }: IdentityProps) => {
         [t('record.found'), <Moment at={defect.happenedAt} />],
       ]}
     />
+  );
+};
+
+/** The way to the work on it: at the station, where it is repaired and judged. */
+const AtStation = ({ defect: { part, mark, state } }: { readonly defect: DefectView }) => (
+  <p>
+    <Text
+      of={state === 'open' ? 'defects.toRepair' : 'defects.atStation'}
+      with={{
+        mark,
+        station: (inside) => (
+          <Link to="/station/bay/$part" params={{ part }}>
+            {inside}
+          </Link>
+        ),
+      }}
+    />
+  </p>
+);
+
+const Photos = ({ of: { photos } }: { readonly of: DefectView }) => {
+  const { t } = useWords();
+  return (
+    <Section name={t('defects.photos')}>
+      {photos.length === 0 ? <p>{t('defects.noPhotos')}</p> : <Shots photos={photos} />}
+    </Section>
   );
 };
 

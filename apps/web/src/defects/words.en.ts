@@ -1,5 +1,9 @@
 /** The texts of the page of a defect. */
 export const defectsEn = {
+  'defects.toRepair': 'Repair {mark} or judge what was done <station>at the station</station>.',
+  'defects.atStation': 'See {mark} <station>at the station</station>.',
+  'defects.photos': 'Photos',
+  'defects.noPhotos': 'No photo was taken.',
   'defects.title': 'Defect',
   'defects.name': 'Defect {mark} of {part}',
   'defects.what': 'the defect and the lots at its place',

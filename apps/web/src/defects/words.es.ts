@@ -2,6 +2,10 @@ import type { defectsEn } from './words.en.js';
 
 /** The texts of the page of a defect in Spanish. */
 export const defectsEs = {
+  'defects.toRepair': 'Repare {mark} o juzgue lo hecho <station>en el puesto</station>.',
+  'defects.atStation': 'Vea {mark} <station>en el puesto</station>.',
+  'defects.photos': 'Fotos',
+  'defects.noPhotos': 'No se tomó ninguna foto.',
   'defects.title': 'Defecto',
   'defects.name': 'Defecto {mark} de {part}',
   'defects.what': 'el defecto y los lotes en su lugar',

@@ -70,10 +70,19 @@ const useColumns = (): readonly Column<DefectView>[] => {
     { head: t('record.outcome'), cell: (defect) => <Outcome of={defect} /> },
     {
       head: t('app.nav.lots'),
-      cell: ({ id, mark }) => (
-        <Link to="/defects/$defect" params={{ defect: id }}>
-          {t('hulls.lotsAt', { mark })}
-        </Link>
+      cell: ({ id, mark, part, state }) => (
+        <>
+          <Link to="/defects/$defect" params={{ defect: id }}>
+            {t('hulls.lotsAt', { mark })}
+          </Link>
+          {state === 'open' || state === 'repair to be accepted' ? (
+            <p>
+              <Link to="/station/bay/$part" params={{ part }}>
+                {t('hulls.workOn', { mark })}
+              </Link>
+            </p>
+          ) : null}
+        </>
       ),
       class: 'nb',
     },

@@ -97,6 +97,7 @@ export const hullsEn = {
   'hulls.noDefects': 'No defect is recorded on this part.',
   'hulls.defectsOf': 'Defects of {part}, numbered as on the map',
   'hulls.foundBy': '{day}, {by}',
+  'hulls.workOn': 'Work on {mark}',
   'hulls.lotsAt': 'lots at {mark}',
   'hulls.photo': 'photo {number}',
 } as const;

@@ -104,6 +104,7 @@ export const hullsEs = {
   'hulls.noDefects': 'No hay defectos registrados en esta pieza.',
   'hulls.defectsOf': 'Defectos de {part}, numerados como en el mapa',
   'hulls.foundBy': '{day}, {by}',
+  'hulls.workOn': 'Trabajar en {mark}',
   'hulls.lotsAt': 'lotes en {mark}',
   'hulls.photo': 'foto {number}',
 } satisfies Record<keyof typeof hullsEn, string>;

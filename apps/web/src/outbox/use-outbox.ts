@@ -8,6 +8,8 @@ export const useOutbox = () => {
     const all = entries ?? [];
     return {
       all,
+      /** Whether the device was looked through: before that nobody knows that nothing waits. */
+      looked: entries !== null,
       heldUp,
       justSent,
       /** How many were sent in this visit. */

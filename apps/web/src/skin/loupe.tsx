@@ -46,8 +46,8 @@ export const Loupe = ({ of: { part, skin, frame, mark }, window, name, onLook, o
       {...gestures}
     >
       <svg viewBox={`${x} ${y} ${width} ${width * ratio}`} aria-hidden="true">
-        <Grid window={window} />
         <SkinShapes skin={skin} frame={frame} />
+        <Grid window={window} />
         {mark === undefined ? null : (
           <path className="cross" d={`M${mark.x} ${y}v${width * ratio}M${x} ${mark.y}h${width}`} />
         )}

@@ -8,10 +8,11 @@ import { useWords } from '../words/use-words.js';
 /** Across the top of every screen of the station: what waits to be sent, what was refused, and whether it is safe here. */
 export const WaitingTape = () => {
   const { t, times } = useWords();
-  const { waiting, refused, heldUp } = useOutbox();
+  const { looked, waiting, refused, heldUp } = useOutbox();
   const { reached, since } = useSyncExternalStore(network.subscribe, network.get);
   const stays = useSyncExternalStore(storageStays.subscribe, storageStays.get);
   const off = reached ? '' : `${t('outbox.noNetwork', { at: times.minute(new Date(since).toISOString()) })} `;
+  if (!looked && reached) return <p className="st-sent" />;
   if (refused.length === 0 && waiting.length === 0 && reached)
     return (
       <p className="st-sent" role="status">

@@ -9,7 +9,6 @@ import { useWords } from '../../words/use-words.js';
 import { Kept } from '../kept.js';
 import { NotKept } from '../not-kept.js';
 import { PartFrame } from '../part-frame.js';
-import { useLookAgain } from '../use-look-again.js';
 
 const route = getRouteApi('/station/bay/$part/answer/$mark');
 
@@ -18,11 +17,6 @@ export const AnswerPage = () => {
   const { t } = useWords();
   const { part: number, mark } = route.useParams();
   const [kept, setKept] = useState<string>();
-  const lookAgain = useLookAgain(number);
-  const again = (): void => {
-    setKept(undefined);
-    lookAgain();
-  };
   return (
     <PartFrame number={number} task={t('bay.answerTitle', { mark })}>
       {({ part }) => {
@@ -33,7 +27,7 @@ export const AnswerPage = () => {
               part={number}
               waits={t('bay.answerWaits')}
               again={t('bay.answerAgain')}
-              onAgain={again}
+              onAgain={() => setKept(undefined)}
               next={() => (
                 <p>
                   <b>{t('bay.answered', { mark })}</b>

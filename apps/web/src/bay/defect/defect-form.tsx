@@ -27,9 +27,10 @@ interface DefectFormProps {
 export const DefectForm = ({ at: { part, skin, materials }, onKept }: DefectFormProps) => {
   const { t } = useWords();
   const [draft, setDraft] = useState(EMPTY);
+  const [photos, setPhotos] = useState<readonly File[]>([]);
   const limits = useQuery(flawLimitsQuery);
   const keeping = useMutation({
-    mutationFn: () => keepDefect(part.number, draft),
+    mutationFn: () => keepDefect(part.number, draft, photos),
     onSuccess: onKept,
     networkMode: 'always',
   });
@@ -47,7 +48,7 @@ export const DefectForm = ({ at: { part, skin, materials }, onKept }: DefectForm
         </div>
       </div>
       {draft.kind === 'blister' ? <BlisterFields draft={draft} onChange={change} /> : null}
-      <PhotoList photos={draft.photos} onPhotos={(photos) => change({ photos })} />
+      <PhotoList photos={photos} onPhotos={setPhotos} />
       <TextField
         label={t('bay.note')}
         hint={t('bay.noteHint')}
@@ -100,7 +101,7 @@ const Placing = ({ at: { part, skin }, draft: { place }, onChange }: PlacingProp
 };
 
 /** Keeps the defect and, after it, each of its photos; gives the id of the defect. */
-const keepDefect = async (part: string, draft: Draft): Promise<string> => {
+const keepDefect = async (part: string, draft: Draft, photos: readonly File[]): Promise<string> => {
   const { place } = draft;
   if (place === undefined) throw new Error('A defect without a place is not kept.');
   const about = { lanes: [part], about: part };
@@ -108,7 +109,7 @@ const keepDefect = async (part: string, draft: Draft): Promise<string> => {
     ...about,
     detail: draft.kind,
   });
-  for (const photo of draft.photos)
+  for (const photo of photos)
     await queueEntry(
       '/api/defects/:defect/photos',
       { defect: { entry: id, part: null } },

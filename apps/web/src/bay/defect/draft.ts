@@ -9,7 +9,11 @@ import {
   type Skin,
 } from '@hull-record/trade';
 import { typedNumber } from '../../words/typed-number.js';
-import type { BodyOf } from '../../outbox/queue-entry.js';
+import type { PostBody } from '../../api/contract.js';
+import type { OfEnvelope } from '../../outbox/entry.js';
+
+/** What the outbox is given of a defect: it puts the envelope to it. */
+type Body = Omit<PostBody<'/api/parts/:part/defects'>, keyof OfEnvelope>;
 
 /** A defect as it is being entered; figures as typed. */
 export interface Draft {
@@ -26,12 +30,11 @@ export interface Draft {
   readonly counted: string;
   readonly area: string;
   readonly note: string;
-  readonly photos: readonly File[];
 }
 
 export const EMPTY: Draft = {
   ...{ place: undefined, kind: '', layer: '', long: '', wide: '', deep: '' },
-  ...{ d714: '', frequency: '', counted: '', area: '', note: '', photos: [] },
+  ...{ d714: '', frequency: '', counted: '', area: '', note: '' },
 };
 
 const FIGURES = ['long', 'wide', 'deep', 'counted', 'area'] as const;
@@ -63,7 +66,7 @@ const gradeOf = ({ kind, d714, frequency }: Draft): string | undefined =>
   kind !== 'blister' || d714 === '' ? undefined : d714 === '10' ? d714 : `${d714}${frequency}`;
 
 /** The defect as it is recorded. Asks that nothing is missing. */
-export const bodyOf = (draft: Draft & { readonly place: Place }): BodyOf<'/api/parts/:part/defects'> => {
+export const bodyOf = (draft: Draft & { readonly place: Place }): Body => {
   const { place, kind, layer, long, wide, deep, counted, area, note } = draft;
   const blistered = kind === 'blister';
   return {

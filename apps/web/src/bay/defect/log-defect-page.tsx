@@ -5,7 +5,6 @@ import { useWords } from '../../words/use-words.js';
 import { Kept } from '../kept.js';
 import { LateDefectForm } from '../late-forms.js';
 import { PartFrame } from '../part-frame.js';
-import { useLookAgain } from '../use-look-again.js';
 
 const route = getRouteApi('/station/bay/$part/defect');
 
@@ -14,11 +13,6 @@ export const LogDefectPage = () => {
   const { t } = useWords();
   const { part: number } = route.useParams();
   const [kept, setKept] = useState<string>();
-  const lookAgain = useLookAgain(number);
-  const again = (): void => {
-    setKept(undefined);
-    lookAgain();
-  };
   return (
     <PartFrame number={number} task={t('bay.newDefect')}>
       {(at) =>
@@ -32,7 +26,7 @@ export const LogDefectPage = () => {
             part={number}
             waits={t('bay.waits')}
             again={t('bay.another')}
-            onAgain={again}
+            onAgain={() => setKept(undefined)}
             next={(mark = '') => (
               <p>
                 <b>{t('bay.recorded', { mark })}</b> {t('bay.chalk', { mark })}

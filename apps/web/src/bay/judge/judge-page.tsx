@@ -5,7 +5,6 @@ import { useWords } from '../../words/use-words.js';
 import { judgeable } from '../judgeable.js';
 import { Kept } from '../kept.js';
 import { PartFrame } from '../part-frame.js';
-import { useLookAgain } from '../use-look-again.js';
 import { JudgeForm } from './judge-form.js';
 
 const route = getRouteApi('/station/bay/$part/judge/$mark');
@@ -15,12 +14,7 @@ export const JudgePage = () => {
   const { t } = useWords();
   const { part: number, mark } = route.useParams();
   const [kept, setKept] = useState<string>();
-  const lookAgain = useLookAgain(number);
   const badge = useHolder()?.badge ?? '';
-  const again = (): void => {
-    setKept(undefined);
-    lookAgain();
-  };
   return (
     <PartFrame number={number} task={t('bay.judgeTitle', { mark })}>
       {({ part }) => {
@@ -31,7 +25,7 @@ export const JudgePage = () => {
               part={number}
               waits={t('bay.judgementWaits')}
               again={t('bay.judgeAgain', { mark })}
-              onAgain={again}
+              onAgain={() => setKept(undefined)}
               next={() => (
                 <p>
                   <b>{t('bay.judged', { mark })}</b>

@@ -96,7 +96,7 @@ export const orderOf = (plan: Plan, plies: readonly Ply[]): Order | null => {
     outerLengthMm: lengthMm + 2 * taperMm,
     outerWidthMm: widthMm + 2 * taperMm,
     patch,
-    findings: checkRepair({ originalMm, damageDepthMm: depthMm, taperMm, patchMm, sides }, Math.min(ratio, 12)),
+    findings: checkRepair({ originalMm, damageDepthMm: depthMm, taperMm, patchMm, sides }),
   };
 };
 

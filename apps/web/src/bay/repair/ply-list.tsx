@@ -17,7 +17,8 @@ interface Row extends ReplacedPly {
 
 /** The plies of the patch from the bottom of the grind-out, each with the size to cut, and what they take. */
 export const PlyList = ({ order: { patch }, plies }: PlyListProps) => {
-  const { t, figure, mass } = useWords();
+  const { t, figure } = useWords();
+  const grams = (kg: number): string => t('bay.grams', { g: figure(kg * 1_000, 2) });
   if (patch === null) return <p>{t('bay.noPlies')}</p>;
   const rows = patch.plies.flatMap((size, i): Row[] => {
     const ply = plies[i];
@@ -30,16 +31,16 @@ export const PlyList = ({ order: { patch }, plies }: PlyListProps) => {
       cell: ({ lengthMm, widthMm }) => `${figure(Math.ceil(lengthMm), 4)} × ${figure(Math.ceil(widthMm), 4)} mm`,
       class: 'r',
     },
-    { head: t('bay.glass'), cell: ({ glassKg }) => mass(glassKg, 2), class: 'r' },
-    { head: t('bay.resin'), cell: ({ resinKg }) => mass(resinKg, 2), class: 'r' },
+    { head: t('bay.glass'), cell: ({ glassKg }) => grams(glassKg), class: 'r' },
+    { head: t('bay.resin'), cell: ({ resinKg }) => grams(resinKg), class: 'r' },
   ];
   return (
     <>
       <Table caption={t('bay.plies')} columns={columns} rows={rows} />
       <p className="soft small">
         {t('bay.patchTakes', {
-          glass: mass(patch.glassKg, 2),
-          resin: mass(patch.resinKg, 2),
+          glass: grams(patch.glassKg),
+          resin: grams(patch.resinKg),
           thick: figure(patch.thicknessMm, 2),
         })}
       </p>

@@ -6,7 +6,6 @@ import { useHolder } from '../../station-frame/use-holder.js';
 import { Kept } from '../kept.js';
 import { LateRepairForm } from '../late-forms.js';
 import { PartFrame } from '../part-frame.js';
-import { useLookAgain } from '../use-look-again.js';
 
 const route = getRouteApi('/station/bay/$part/repair');
 
@@ -15,12 +14,7 @@ export const RepairPage = () => {
   const { t } = useWords();
   const { part: number } = route.useParams();
   const [kept, setKept] = useState<string>();
-  const lookAgain = useLookAgain(number);
   const badge = useHolder()?.badge ?? '';
-  const again = (): void => {
-    setKept(undefined);
-    lookAgain();
-  };
   return (
     <PartFrame number={number} task={t('bay.repairOrder')}>
       {(at) =>
@@ -34,7 +28,7 @@ export const RepairPage = () => {
             part={number}
             waits={t('bay.waitsToAccept')}
             again={t('bay.anotherRepair')}
-            onAgain={again}
+            onAgain={() => setKept(undefined)}
             next={(mark = '') => (
               <p>
                 <b>{t('bay.recorded', { mark })}</b> {t('bay.handedBack', { mark })}

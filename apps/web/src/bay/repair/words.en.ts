@@ -39,6 +39,7 @@ export const repairEn = {
   'bay.cutTo': 'Cut to',
   'bay.glass': 'Glass',
   'bay.resin': 'Resin',
+  'bay.grams': '{g} g',
   'bay.patchTakes':
     'In all {glass} of glass and {resin} of resin, without waste; {thick} mm thick when laid up. Whether the smallest or the largest is laid first, the approved procedure says.',
   'bay.planSound': 'Taper and thickness are as asked.',

@@ -41,6 +41,7 @@ export const repairEs = {
   'bay.cutTo': 'Cortar a',
   'bay.glass': 'Fibra',
   'bay.resin': 'Resina',
+  'bay.grams': '{g} g',
   'bay.patchTakes':
     'En total {glass} de fibra y {resin} de resina, sin desperdicio; {thick} mm de grueso una vez laminado. Si va primero la menor o la mayor lo dice el procedimiento aprobado.',
   'bay.planSound': 'Chaflán y grueso son los pedidos.',

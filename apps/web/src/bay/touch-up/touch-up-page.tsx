@@ -4,7 +4,6 @@ import { useHolder } from '../../station-frame/use-holder.js';
 import { useWords } from '../../words/use-words.js';
 import { Kept } from '../kept.js';
 import { PartFrame } from '../part-frame.js';
-import { useLookAgain } from '../use-look-again.js';
 import { TouchUpForm } from './touch-up-form.js';
 
 const route = getRouteApi('/station/bay/$part/touch-up');
@@ -14,12 +13,7 @@ export const TouchUpPage = () => {
   const { t } = useWords();
   const { part: number } = route.useParams();
   const [kept, setKept] = useState<string>();
-  const lookAgain = useLookAgain(number);
   const badge = useHolder()?.badge ?? '';
-  const again = (): void => {
-    setKept(undefined);
-    lookAgain();
-  };
   return (
     <PartFrame number={number} task={t('bay.touchUp')}>
       {({ part }) =>
@@ -31,7 +25,7 @@ export const TouchUpPage = () => {
             part={number}
             waits={t('bay.waitsToAccept')}
             again={t('bay.anotherTouchUp')}
-            onAgain={again}
+            onAgain={() => setKept(undefined)}
             next={(mark = '') => (
               <p>
                 <b>{t('bay.recorded', { mark })}</b> {t('bay.handedBack', { mark })}
