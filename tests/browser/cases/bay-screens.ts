@@ -47,6 +47,22 @@ describe('each address of the bay', () => {
   });
 });
 
+describe('a label that is scanned at the station', () => {
+  afterEach(() => watched.close());
+
+  it.each([
+    ['/l/part/86-1-H', '/station/bay/86-1-H'],
+    ['https://plant.example/l/lot/R-BAD', '/lots/R-BAD'],
+  ])('%s opens what it is on', async (scanned, opened) => {
+    const inspector = atTablet();
+    await open('/station/bay', TABLET, 'INS-1');
+    await inspector.type('Hull or part', scanned);
+    // A scanner ends with the key that sends.
+    await page.keyboard.press('Enter');
+    await page.waitForURL((url) => url.pathname === opened);
+  });
+});
+
 describe('the hull map that is touched', () => {
   afterEach(() => watched.close());
 

@@ -13,7 +13,7 @@ describe('a defect from finding to acceptance, each by a tablet that nobody had'
   });
   afterEach(() => watched.close());
 
-  it('is logged by an inspector with a photo, in at most 13 taps and 5 fields', async () => {
+  it('is logged by an inspector with a photo, in 10 taps and 5 fields', async () => {
     const inspector = atTablet();
     await open('/station', TABLET, null);
     await begin(inspector, 'INS-7', PART);
@@ -31,11 +31,11 @@ describe('a defect from finding to acceptance, each by a tablet that nobody had'
     await page.getByText('Recorded as D1.').waitFor();
     await page.getByText('All sent').waitFor();
     expect(await defectsOf(PART)).toMatchObject([{ kind: 'air-bubble', photos: 1 }]);
-    expect(inspector.effort.taps).toBeLessThanOrEqual(13);
+    expect(inspector.effort.taps).toBeLessThanOrEqual(10);
     expect(inspector.effort.fields).toBeLessThanOrEqual(5);
   });
 
-  it('is repaired by a patcher from the order to handing back, in at most 12 taps and 7 fields', async () => {
+  it('is repaired by a patcher from the order to handing back, in 7 taps and 7 fields', async () => {
     const patcher = atTablet();
     await open('/station', TABLET, null);
     await begin(patcher, 'PAT-7', PART);
@@ -51,14 +51,14 @@ describe('a defect from finding to acceptance, each by a tablet that nobody had'
     await patcher.type('How much', '0,4');
     await patcher.tap('button', 'Hand back for acceptance');
     await page.getByText('Recorded as R1.').waitFor();
-    expect(patcher.effort.taps).toBeLessThanOrEqual(12);
+    expect(patcher.effort.taps).toBeLessThanOrEqual(7);
     expect(patcher.effort.fields).toBeLessThanOrEqual(7);
     await patcher.tap('link', `Back to ${PART}`);
     await patcher.tap('link', 'Judge R1: it waits for acceptance');
     await page.getByText('You did R1: somebody who did not do it accepts it.').waitFor();
   });
 
-  it('is accepted by another person, in at most 6 taps and 3 fields', async () => {
+  it('is accepted by another person, in 6 taps and 3 fields', async () => {
     const quality = atTablet();
     await open('/station', TABLET, null);
     await begin(quality, 'QUA-7', PART);
@@ -74,6 +74,21 @@ describe('a defect from finding to acceptance, each by a tablet that nobody had'
        join fact.used u on u.into_id = r.root join fact.part t on t.id = r.part_id where t.number = '${PART}'`,
     );
     expect(repair).toEqual({ accepted: true, kg: 0.4 });
+  });
+});
+
+describe('the photo of a defect', () => {
+  afterEach(() => watched.close());
+
+  it('is seen at the desk, on the page of the defect, which leads to the station', async () => {
+    const [defect] = await defectsOf(PART);
+    await open(`/defects/${defect?.id}`);
+    const photo = page.getByRole('img', { name: 'Photo 1' });
+    await photo.waitFor();
+    await photo.evaluate('(shown) => shown.decode()');
+    await page.getByRole('link', { name: 'at the station' }).click();
+    await page.getByRole('heading', { name: new RegExp(PART), level: 1 }).waitFor();
+    expect(new URL(page.url()).pathname).toBe(`/station/bay/${PART}`);
   });
 });
 

@@ -17,7 +17,7 @@ export const TouchUpDone = ({
       <ul className="plain found">
         {spots.map(({ zone, kind: code, count, largestMm }, i) => (
           <li key={i}>
-            <b className="n">{count}</b> × {kind(code)}, {zone.split(' ').map(term).join(' ')}
+            <b className="n">{count}</b> × {kind(code)}, {term(zone)}
             {largestMm === undefined ? null : `, ${t('bay.upTo', { mm: figure(largestMm, 4) })}`}
           </li>
         ))}

@@ -35,15 +35,14 @@ interface SpotsFieldsProps {
 export const SpotsFields = ({ number, zones, row, onRow, onDrop }: SpotsFieldsProps) => {
   const { t, kind, term } = useWords();
   const { zone, count, largest } = row;
-  const words = (each: string): string => each.split(' ').map(term).join(' ');
   return (
     <fieldset className="spots-row">
       <legend>{t('bay.spotsNumber', { number })}</legend>
       <Choice
         label={t('bay.zone')}
         value={zone}
-        none={words(zones[0] ?? '')}
-        options={zones.slice(1).map((each) => [each, words(each)])}
+        none={term(zones[0] ?? '')}
+        options={zones.slice(1).map((each) => [each, term(each)])}
         onChange={(chosen) => onRow({ zone: chosen || (zones[0] ?? '') })}
       />
       <Choice
@@ -54,6 +53,7 @@ export const SpotsFields = ({ number, zones, row, onRow, onDrop }: SpotsFieldsPr
         onChange={(chosen) => onRow({ kind: chosen })}
       />
       <div className="count" role="group" aria-label={t('bay.howMany')}>
+        <span className="small">{t('bay.howMany')}</span>
         <Button label={t('bay.fewer')} onPress={() => onRow({ count: Math.max(1, count - 1) })}>
           −
         </Button>
