@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, it } from '@jest/globals';
 import { open, page, service, watched } from '../stage.js';
+import { openTablet, readyForNoNetwork } from '../tablets.js';
 import { atTablet, defectsOf, TABLET } from './at-bay.js';
 
 const PART = '86-3-H';
@@ -7,9 +8,11 @@ const PART = '86-3-H';
 describe('a defect that is logged with no network', () => {
   afterEach(() => watched.close());
 
-  it('waits with its photo while the page is killed, and is recorded exactly once', async () => {
+  it('outlives with its photo a reload and a killed page, and is recorded exactly once', async () => {
     const inspector = atTablet();
-    await open(`/station/bay/${PART}/defect`, TABLET, 'INS-1');
+    await openTablet(`/station/bay/${PART}/defect`, 'TAB-H', 'INS-1');
+    await page.locator('.touch-map').waitFor();
+    await readyForNoNetwork(page);
     await inspector.touchHull(0.6, 0.7);
     const context = page.context();
     await context.setOffline(true);
@@ -21,13 +24,15 @@ describe('a defect that is logged with no network', () => {
     await inspector.tap('button', 'Save the defect');
     await page.getByText('Kept on this device.').waitFor();
     await page.getByText('2 wait to be sent.').waitFor();
-    expect(await defectsOf(PART)).toEqual([]);
-    // The page is killed, and comes back while there is still no network, then with it.
+    await page.reload();
+    await page.getByText('2 wait to be sent.').waitFor();
     await page.close();
-    await context.setOffline(false);
     const again = await context.newPage();
     await again.goto(`${service.url}/station`);
-    await again.getByText('All sent').waitFor();
+    await again.getByText('2 wait to be sent.').waitFor();
+    expect(await defectsOf(PART)).toEqual([]);
+    await context.setOffline(false);
+    await again.getByText('All sent').waitFor({ timeout: 20_000 });
     expect(await defectsOf(PART)).toMatchObject([{ kind: 'blister', photos: 1 }]);
     await again.reload();
     await again.getByText('All sent').waitFor();
