@@ -84,9 +84,9 @@ describe('the page of a hull', () => {
       /^Outboard engine =SN-1/,
     );
     for (const [name, cut] of [
-      ['Build record, internal', 'internal'],
-      ['Build record for the dealer', 'dealer'],
-      ['Build record for an outside expert', 'expert'],
+      ['For the plant', 'internal'],
+      ['For the dealer', 'dealer'],
+      ['For an outside expert', 'expert'],
     ] as const) {
       const address = await page.getByRole('link', { name }).getAttribute('href');
       expect(address).toBe(`/api/hulls/86-1/build-record.pdf?cut=${cut}`);

@@ -14,6 +14,7 @@ export const Documents = ({ hull: { number, parts } }: { readonly hull: HullView
       <ul className="plain">
         {CUTS.map((cut) => (
           <li key={cut}>
+            {`${t('hulls.buildRecord')}: `}
             <a href={`${record}?cut=${cut}`}>{t(`hulls.cut.${cut}`)}</a> <span className="soft">{t('hulls.pdf')}</span>
           </li>
         ))}

@@ -31,9 +31,9 @@ export const hullRecordEn = {
   'hulls.customerSupplied': 'Supplied by the customer.',
   'hulls.removed': 'Removed:',
   'hulls.documents': 'Documents',
-  'hulls.cut.internal': 'Build record, internal',
-  'hulls.cut.dealer': 'Build record for the dealer',
-  'hulls.cut.expert': 'Build record for an outside expert',
+  'hulls.cut.internal': 'For the plant',
+  'hulls.cut.dealer': 'For the dealer',
+  'hulls.cut.expert': 'For an outside expert',
   'hulls.holdPointsOf': 'Hold-point sheet of {part}',
   'hulls.keepUntil': 'Record kept until at least',
   'readings.plot':

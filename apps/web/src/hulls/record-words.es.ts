@@ -33,9 +33,9 @@ export const hullRecordEs = {
   'hulls.customerSupplied': 'Lo aportó el cliente.',
   'hulls.removed': 'Retirado:',
   'hulls.documents': 'Documentos',
-  'hulls.cut.internal': 'Registro de construcción, interno',
-  'hulls.cut.dealer': 'Registro de construcción para el distribuidor',
-  'hulls.cut.expert': 'Registro de construcción para un perito externo',
+  'hulls.cut.internal': 'Para la planta',
+  'hulls.cut.dealer': 'Para el distribuidor',
+  'hulls.cut.expert': 'Para un perito externo',
   'hulls.holdPointsOf': 'Hoja de puntos de espera de {part}',
   'hulls.keepUntil': 'El registro se guarda al menos hasta',
   'readings.plot':
