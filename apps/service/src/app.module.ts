@@ -11,6 +11,7 @@ import { DispositionsModule } from './dispositions/dispositions.module.js';
 import { EquipmentModule } from './equipment/equipment.module.js';
 import { HealthModule } from './health/health.module.js';
 import { HullMapModule } from './hull-map/hull-map.module.js';
+import { NoticesModule } from './notices/notices.module.js';
 import { HoldsModule } from './holds/holds.module.js';
 import { HullsModule } from './hulls/hulls.module.js';
 import { LabelsModule } from './labels/labels.module.js';
@@ -84,6 +85,16 @@ import { TraceModule } from './trace/trace.module.js';
 const FEATURES = [
   ...[GunsModule, DropsModule, StoreModule, HoldsModule, TouchUpsModule, GoOnsModule, NonconformitiesModule],
   QualityModule,
+  ...[
+    GunsModule,
+    DropsModule,
+    StoreModule,
+    HoldsModule,
+    NoticesModule,
+    TouchUpsModule,
+    GoOnsModule,
+    NonconformitiesModule,
+  ],
   ...[SignInModule, DevicesModule, TokensModule, UnprovedEntriesModule, KeptEntriesModule, OwnHullsModule],
   ...[ClimateModule, PlantRulesModule, FiguresModule, FlawLimitsModule, OwnersModule, FittedItemsModule, MoldsModule],
   ...[ClaimsModule, WarrantyModule, CasesModule],

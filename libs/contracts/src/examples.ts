@@ -1,6 +1,7 @@
 import { EXAMPLES_OF_ACCESS } from './examples-of-access.js';
 import { EXAMPLES_OF_GUNS } from './examples-of-guns.js';
 import { EXAMPLES_OF_HOLDS } from './examples-of-holds.js';
+import { EXAMPLES_OF_NOTICES } from './examples-of-notices.js';
 import { EXAMPLES_OF_STORE } from './examples-of-store.js';
 import { EXAMPLES_OF_TOUCH_UPS } from './examples-of-touch-ups.js';
 import { EXAMPLES_OF_CHECKS } from './examples-of-checks.js';
@@ -49,6 +50,7 @@ export const EXAMPLES: Readonly<Partial<Record<keyof typeof routes, object>>> = 
   ...EXAMPLES_OF_GUNS,
   ...EXAMPLES_OF_STORE,
   ...EXAMPLES_OF_HOLDS,
+  ...EXAMPLES_OF_NOTICES,
   ...EXAMPLES_OF_MOLDS,
   ...EXAMPLES_OF_RULES,
   ...EXAMPLES_OF_LABELS,

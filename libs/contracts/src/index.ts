@@ -29,6 +29,7 @@ export * from './cases.js';
 export * from './certificates.js';
 export * from './parts.js';
 export * from './holds.js';
+export * from './notices.js';
 export * from './store.js';
 export * from './molds.js';
 export * from './label-path.js';

@@ -20,6 +20,7 @@ import { ruleRoutes } from './rule-routes.js';
 import { labelRoutes } from './label-routes.js';
 import { moldRoutes } from './mold-routes.js';
 import { holdRoutes } from './hold-routes.js';
+import { noticeRoutes } from './notice-routes.js';
 import { storeRoutes } from './store-routes.js';
 import { paperRoutes } from './paper-routes.js';
 
@@ -44,6 +45,7 @@ export const routes = {
   ...caseRoutes,
   ...holdRoutes,
   ...certificateRoutes,
+  ...noticeRoutes,
   ...moldRoutes,
   ...ruleRoutes,
   ...figureRoutes,

@@ -54,6 +54,7 @@ export * from './blister/survey.js';
 export * from './blister/bottom-area.js';
 export * from './warranty/term.js';
 export * from './flaws/causes.js';
+export * from './notice/affected.js';
 export * from './notice/duty.js';
 export * from './notice/follow-up.js';
 export * from './holds/held-hull.js';

@@ -34,6 +34,12 @@ const RESTS: Readonly<Record<string, { readonly sql: string; readonly code: stri
     code: 'layers-made-by-it',
     remedy: 'Layers were made by the version the part was moved to: withdraw them first.',
   },
+  hold: {
+    sql: `select from fact.notice n where n.hold_id = $1 and ${standing('n')}
+      union all select from fact.duty_decision d where d.hold_id = $1 and ${standing('d')}`,
+    code: 'duty-rests-on-this',
+    remedy: 'A decision about the duty to notify, or a notice, rests on this hold: withdraw that first.',
+  },
   hold_scope: {
     sql: `select from fact.hold_scope s join fact.hold_lift o on o.hold_id = s.hold_id and ${standing('o')} where s.root = $1
       union all select from fact.hold_scope s where s.root = $1 and s.turn = 1`,

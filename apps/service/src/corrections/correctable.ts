@@ -43,6 +43,11 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
   hold_lift: null,
   hold_scope: null,
   hold_disposition: null,
+  duty_decision: null,
+  notice: null,
+  notice_mailing: null,
+  mailing_returned: null,
+  notice_report: null,
   lot_loss: null,
   lot_count: null,
   lot_retest: null,
@@ -62,6 +67,11 @@ export const GOES_WITH: Readonly<Record<string, readonly { readonly table: strin
     { table: 'hold_reached', column: 'hold_id' },
     { table: 'hold_disposition', column: 'hold_id' },
   ],
+  notice: [
+    { table: 'notice_mailing', column: 'notice_id' },
+    { table: 'notice_report', column: 'notice_id' },
+  ],
+  notice_mailing: [{ table: 'mailing_returned', column: 'mailing_id' }],
   layer_record: [
     { table: 'used', column: 'into_id' },
     { table: 'reading', column: 'of_id' },

@@ -13,7 +13,9 @@ const DISPOSED = `(select d.what <> 'found' from fact.hold_disposition d
 
 const LIST = `
   select h.root as id, ${iso('h.happened_at')} as "happenedAt", ${badgeOf('h')} as by, ${thingOf('h')} as on, h.kind, h.reason,
-    ${endOf('h')} as ended, n."atHold", n.disposed, null as duty
+    ${endOf('h')} as ended, n."atHold", n.disposed, (
+      select d.decision from fact.duty_decision d where d.hold_id = h.root and ${standing('d')}
+      order by d.happened_at desc, d.recorded_at desc, d.id desc limit 1) as duty
   from fact.hold h
   cross join lateral (select count(*)::int as "atHold", (count(*) filter (where ${DISPOSED}))::int as disposed
     from fact.hold_reached r where r.hold_id = h.root and ${standing('r')}) n

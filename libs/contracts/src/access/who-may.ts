@@ -71,6 +71,9 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
     registerTank: QUALITY,
   },
   ...{ importClimate: ['shift lead', 'inspector', 'quality'], checkEquipment: MEASURES },
+  // the duty to notify, and notices
+  ...{ decideDuty: ['quality', 'administrator'], giveNotice: OWNERS, mailNotice: OWNERS, returnMailing: OWNERS },
+  ...{ reportNotice: OWNERS, listRecipients: OWNERS, readDuty: STAFF, readNotice: STAFF },
   // store
   addLotPhoto: ['receiving', 'quality'],
   ...{ receiveLot: ['receiving'], labelContainers: STORES, tellContainer: ['laminator', ...STORES] },

@@ -97,6 +97,13 @@ import { EntryConfirmationEntity, UnprovedEntryEntity } from '../facts/unproved-
 import { DeviceRevokedEntity } from '../../devices/device-revoked.entity.js';
 import { EntryDecisionEntity } from '../../kept-entries/entry-decision.entity.js';
 import { RoleEndEntity } from '../../people/role-end.entity.js';
+import {
+  DutyDecisionEntity,
+  MailingReturnedEntity,
+  NoticeEntity,
+  NoticeMailingEntity,
+  NoticeReportEntity,
+} from '../../notices/notice.entity.js';
 import { TankEntity } from '../../tanks/tank.entity.js';
 
 /** Every table, named one by one: the one place of the platform that knows the features' tables. */
@@ -120,6 +127,7 @@ export const TABLES = [
     AskAnswerEntity,
     PartScrappedEntity,
   ],
+  ...[DutyDecisionEntity, NoticeEntity, NoticeMailingEntity, MailingReturnedEntity, NoticeReportEntity],
   ...[HoldScopeEntity, HoldReachedEntity, HoldDispositionEntity],
   ...[GoOnEntity, ReworkEntity],
   ...[FittedItemEntity, ItemRemovedEntity, OwnerEntity, OwnerErasedEntity, OwnerDetailEntity],

@@ -34,6 +34,10 @@ const MEANINGS: Readonly<Record<string, () => Refusal>> = {
   container_label_once: () =>
     new Conflict('code-taken', 'This container label is in use: give it another.', '/containers'),
   hold_lift_once: () => new Conflict('lifted-already', 'This hold is lifted or closed already.'),
+  notice_code_once: () => new Conflict('code-taken', 'This code of a notice is in use: give it another.', '/code'),
+  mailing_returned_once: () => new Conflict('returned-already', 'That this letter came back is recorded already.'),
+  notice_report_once: () =>
+    new Conflict('reported-already', 'This report is recorded already: withdraw it first.', '/what'),
   hold_scope_once: () =>
     new Conflict('narrowed-meanwhile', 'Somebody else narrowed this hold just now: look at it again.'),
   tank_fill_once: () =>

@@ -12,6 +12,7 @@ export type Named =
   | 'nonconformity'
   | 'equipment_check'
   | 'hold'
+  | 'notice_mailing'
   | 'touch_up'
   | 'disposition'
   | 'fitted_item'

@@ -1,0 +1,60 @@
+import { z } from 'zod';
+import * as notices from './notices.js';
+import { get, post } from './route.js';
+
+/** The duty to notify, notices of a defect, their letters, and the reports to the authority. */
+export const noticeRoutes = {
+  decideDuty: post({
+    path: '/api/holds/:hold/duty-decisions',
+    tag: 'notices',
+    summary: 'Record what was decided about the duty to notify.',
+    body: notices.DecideDuty,
+    response: notices.DutyReceipt,
+  }),
+  readDuty: get({
+    path: '/api/holds/:hold/duty',
+    tag: 'notices',
+    summary: 'The duty to notify as decided, the dates that run from it, and the earliest arguable day.',
+    response: notices.DutyView,
+  }),
+  giveNotice: post({
+    path: '/api/holds/:hold/notices',
+    tag: 'notices',
+    summary: 'Write a notice of a defect.',
+    body: notices.GiveNotice,
+    response: notices.NoticeReceipt,
+  }),
+  readNotice: get({
+    path: '/api/notices/:notice',
+    tag: 'notices',
+    summary: 'One notice: its dates, figures, and how many are told. No personal data.',
+    response: notices.NoticeView,
+  }),
+  listRecipients: get({
+    path: '/api/notices/:notice/recipients',
+    tag: 'notices',
+    summary: 'Dealers, first purchasers and later owners a notice goes to, with addresses.',
+    response: z.array(notices.Recipient),
+  }),
+  mailNotice: post({
+    path: '/api/notices/:notice/mailings',
+    tag: 'notices',
+    summary: 'Record letters of a notice that were mailed.',
+    body: notices.MailNotice,
+    response: notices.MailingReceipt,
+  }),
+  returnMailing: post({
+    path: '/api/mailings/:mailing/returns',
+    tag: 'notices',
+    summary: 'Record that a letter came back.',
+    body: notices.ReturnMailing,
+    response: notices.ReturnReceipt,
+  }),
+  reportNotice: post({
+    path: '/api/notices/:notice/reports',
+    tag: 'notices',
+    summary: 'Record that a report was sent to the authority, with the figures of that moment.',
+    body: notices.ReportNotice,
+    response: notices.ReportReceipt,
+  }),
+} as const;
