@@ -4,6 +4,7 @@ import { NOTE, plain, received, STATION, used, type MakeSample } from './write-s
 import { ACCESS } from './write-samples-access.js';
 import { GUNS } from './write-samples-guns.js';
 import { HOLDS } from './write-samples-holds.js';
+import { NOTICES } from './write-samples-notices.js';
 import { STORE } from './write-samples-store.js';
 import { TOUCH_UPS } from './write-samples-touch-ups.js';
 import { CHECKS } from './write-samples-checks.js';
@@ -147,6 +148,7 @@ export const SAMPLES: Readonly<Record<string, MakeSample>> = {
   ...GUNS,
   ...STORE,
   ...HOLDS,
+  ...NOTICES,
   ...MOLDS,
   ...RULES,
   ...CASES,

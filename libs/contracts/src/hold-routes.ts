@@ -51,4 +51,16 @@ export const holdRoutes = {
     body: holds.CloseHold,
     response: holds.ClosedReceipt,
   }),
+  heldHullsPaper: get({
+    path: '/api/holds/:hold/hulls.pdf',
+    tag: 'papers',
+    summary: 'The list of hulls that a hold reaches, each with its disposition, as PDF.',
+    produces: 'application/pdf',
+  }),
+  heldHullsSheet: get({
+    path: '/api/holds/:hold/hulls.csv',
+    tag: 'holds',
+    summary: 'The same list as CSV (RFC 4180), no cell of which a spreadsheet takes for a formula.',
+    produces: 'text/csv; charset=utf-8; header=present',
+  }),
 } as const;

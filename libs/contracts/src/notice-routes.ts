@@ -57,4 +57,28 @@ export const noticeRoutes = {
     body: notices.ReportNotice,
     response: notices.ReportReceipt,
   }),
+  noticeLetters: get({
+    path: '/api/notices/:notice/letters.pdf',
+    tag: 'papers',
+    summary: 'The letters of a notice as PDF, one for each recipient with an address. Personal data.',
+    produces: 'application/pdf',
+  }),
+  mailMerge: get({
+    path: '/api/notices/:notice/recipients.csv',
+    tag: 'notices',
+    summary: 'The recipients as CSV for mail merge, no cell of which a spreadsheet takes for a formula. Personal data.',
+    produces: 'text/csv; charset=utf-8; header=present',
+  }),
+  initialReport: get({
+    path: '/api/notices/:notice/initial-report.pdf',
+    tag: 'papers',
+    summary: 'A draft of the initial report to the authority (33 CFR 179.13), as PDF.',
+    produces: 'application/pdf',
+  }),
+  followUpReport: get({
+    path: '/api/notices/:notice/follow-up-report.pdf',
+    tag: 'papers',
+    summary: 'A draft of the follow-up report (33 CFR 179.15), as PDF.',
+    produces: 'application/pdf',
+  }),
 } as const;

@@ -16,3 +16,8 @@ export { drawCertificate } from './certificate/draw-certificate.js';
 export type * from './certificate/certificate-view.js';
 export { drawLabels, LabelTooSmall } from './labels/draw-labels.js';
 export type * from './labels/label-view.js';
+export { drawHeldHulls } from './held-hulls/draw-held-hulls.js';
+export type * from './held-hulls/held-hulls-view.js';
+export { drawAuthorityReport } from './notice/draw-authority-report.js';
+export { drawLetters } from './notice/draw-letters.js';
+export type * from './notice/notice-view.js';

@@ -1,15 +1,18 @@
 import { describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
 import {
+  concernOf,
   earliestArguable,
   holdFigures,
   HULL_DISPOSITIONS,
   HULL_STATES,
   hullStateAfter,
+  inspectionOf,
   isDisposed,
   isSameScope,
   mayGoBy,
   noticeDates,
+  notifiedBy,
   WHOLE_SCOPE,
   widerFields,
   type HoldScope,
@@ -117,5 +120,30 @@ describe('the mail of a notice', () => {
     expect(mayGoBy('dealer', 'more expeditious, in writing')).toBe(true);
     expect(mayGoBy('first purchaser', 'more expeditious, in writing')).toBe(false);
     expect(mayGoBy('later owner', 'first-class mail')).toBe(true);
+  });
+});
+
+describe('a boat that a notice may concern', () => {
+  it('is noticed when it has left, and was made inside the ten-year look-back (46 USC 4310(b), (c)(2))', () => {
+    const left = { leftPlant: true, builtOn: '2015-02-10' };
+    expect([concernOf(left, '2025-02-09'), concernOf(left, '2025-02-11')]).toEqual(['noticed', 'outside']);
+    expect(concernOf({ ...left, leftPlant: false }, '2025-02-09')).toBe('contained');
+    expect(concernOf({ ...left, builtOn: null }, '2099-01-01')).toBe('noticed');
+  });
+
+  it('is corrected by a repair, until the fault is found in it again', () => {
+    expect(inspectionOf([])).toEqual({ inspected: 'not yet', corrected: false });
+    expect(inspectionOf(['checked'])).toEqual({ inspected: 'none', corrected: false });
+    expect(inspectionOf(['cleared'])).toEqual({ inspected: 'not yet', corrected: false });
+    expect(inspectionOf(['found', 'repaired'])).toEqual({ inspected: 'defect', corrected: true });
+    expect(inspectionOf(['found', 'repaired', 'found'])).toEqual({ inspected: 'defect', corrected: false });
+  });
+
+  it('has its purchaser notified by any letter that did not come back', () => {
+    expect([[], [true], [true, false]].map((all) => notifiedBy(all.map((returned) => ({ returned }))))).toEqual([
+      'not yet',
+      'returned',
+      'yes',
+    ]);
   });
 });

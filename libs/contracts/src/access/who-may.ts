@@ -74,6 +74,7 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
   // the duty to notify, and notices
   ...{ decideDuty: ['quality', 'administrator'], giveNotice: OWNERS, mailNotice: OWNERS, returnMailing: OWNERS },
   ...{ reportNotice: OWNERS, listRecipients: OWNERS, readDuty: STAFF, readNotice: STAFF },
+  ...{ noticeLetters: OWNERS, mailMerge: OWNERS, initialReport: STAFF, followUpReport: STAFF },
   // store
   addLotPhoto: ['receiving', 'quality'],
   ...{ receiveLot: ['receiving'], labelContainers: STORES, tellContainer: ['laminator', ...STORES] },
@@ -140,7 +141,7 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
   },
   ...{ lotHulls: STAFF, streamLotHulls: STAFF, hullLots: STAFF, sharedLots: STAFF, defectSuspects: STAFF },
   ...{ readDefectMap: STAFF, listMappedDefects: STAFF, traceLot: STAFF, traceHull: STAFF },
-  ...{ listHolds: STAFF, readHold: STAFF, listHeldHulls: STAFF },
+  ...{ listHolds: STAFF, readHold: STAFF, listHeldHulls: STAFF, heldHullsPaper: STAFF, heldHullsSheet: STAFF },
   ...{ listRecomputations: STAFF, readRecomputation: STAFF },
   ...{ buildRecord: STAFF, lotReport: STAFF, holdPoints: STAFF, repairOrder: STAFF, equipmentRecall: STAFF },
   ...{ drawLabels: STAFF, listLabelStock: STAFF, readLabelTarget: STAFF },

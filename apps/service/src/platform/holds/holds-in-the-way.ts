@@ -4,6 +4,7 @@ import { isDisposed, type HullDisposition } from '@hull-record/trade';
 import { standing } from '../facts/standing.js';
 import { boundedHolds, type FoundHold } from './find-hold.js';
 import { reachOfHold } from './reach-of-hold.js';
+import { wordThing } from './word-thing.js';
 
 /** The obstacle that a lot on hold is; its `about` is the hold. */
 const OF_LOT = 'lot-on-hold';
@@ -46,16 +47,7 @@ export const withHoldsInTheWay = async (
   return [...found.filter(stays), ...more];
 };
 
-const wordObstacle = async (tx: EntityManager, hold: FoundHold): Promise<Obstacle> => {
-  const [{ thing }] = await tx.query<[{ thing: string }]>(
-    `select case when h.equipment_id is not null then 'Equipment ' || (select e.code from fact.equipment e where e.root = h.equipment_id and ${standing('e')})
-      when h.mold_id is not null then 'State ' || h.mold_state || ' of mold ' || (select m.code from fact.mold m where m.root = h.mold_id and ${standing('m')})
-      else 'What was made in a period' end as thing
-     from fact.hold h where h.root = $1 and ${standing('h')}`,
-    [hold.id],
-  );
-  return {
-    ...{ rule: 'hull-on-hold', part: null, layer: null, about: hold.id },
-    detail: `${thing} is on hold (${hold.kind}): ${hold.reason}. The hull waits until it is disposed of under the hold.`,
-  };
-};
+const wordObstacle = async (tx: EntityManager, hold: FoundHold): Promise<Obstacle> => ({
+  ...{ rule: 'hull-on-hold', part: null, layer: null, about: hold.id },
+  detail: `${await wordThing(tx, hold.id)} is on hold (${hold.kind}): ${hold.reason}. The hull waits until it is disposed of under the hold.`,
+});
