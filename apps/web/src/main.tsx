@@ -3,6 +3,7 @@ import './look/base.css';
 import './look/page.css';
 import './look/drawing.css';
 import './look/desk.css';
+import './look/holds.css';
 import './look/bay.css';
 import './look/hull-record.css';
 import './look/many-map.css';

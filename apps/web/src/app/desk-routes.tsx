@@ -38,6 +38,22 @@ const tank = createRoute({
   path: '/tanks/$tank',
   component: lazyRouteComponent(() => import('../store/tank-page.js'), 'TankPage'),
 });
+const holds = createRoute({
+  ...under,
+  path: '/holds',
+  validateSearch: texts('which'),
+  component: lazyRouteComponent(() => import('../holds/holds-page.js'), 'HoldsPage'),
+});
+const hold = createRoute({
+  ...under,
+  path: '/holds/$hold',
+  component: lazyRouteComponent(() => import('../holds/hold-page.js'), 'HoldPage'),
+});
+const notice = createRoute({
+  ...under,
+  path: '/notices/$notice',
+  component: lazyRouteComponent(() => import('../notices/notice-page.js'), 'NoticePage'),
+});
 const labels = createRoute({
   ...under,
   path: '/labels',
@@ -116,4 +132,5 @@ export const deskRoutes = [
   ...[quality, release, counts, concessions],
   ...[people, person, devices, tokens],
   ...[equipment, oneEquipment, molds, mold],
+  ...[store, receive, mix, kit, materials, storeLot, tank, labels, holds, hold, notice],
 ] as const;

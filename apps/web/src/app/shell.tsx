@@ -96,6 +96,7 @@ const DeskWays = () => {
       {may('listWaiting') ? <Link to="/quality">{t('quality.title')}</Link> : null}
       {may('checkEquipment') ? <Link to="/equipment">{t('equipment.nav')}</Link> : null}
       {may('registerPerson') ? <Link to="/people">{t('people.title')}</Link> : null}
+      {may('listHolds') ? <Link to="/holds">{t('holds.title')}</Link> : null}
     </>
   );
 };

@@ -26,6 +26,8 @@ import { labelsEn } from '../labels/words.en.js';
 import { equipmentEn } from '../equipment/words.en.js';
 import { peopleEn } from '../people/words.en.js';
 import { qualityEn } from '../quality/words.en.js';
+import { holdsEn } from '../holds/words.en.js';
+import { noticesEn } from '../notices/words.en.js';
 import { storeEn } from '../store/words.en.js';
 import { termsEn } from './terms.en.js';
 
@@ -61,4 +63,6 @@ export const en = {
   ...qualityEn,
   ...peopleEn,
   ...equipmentEn,
+  ...holdsEn,
+  ...noticesEn,
 } as const;

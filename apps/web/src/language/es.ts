@@ -27,6 +27,8 @@ import { labelsEs } from '../labels/words.es.js';
 import { equipmentEs } from '../equipment/words.es.js';
 import { peopleEs } from '../people/words.es.js';
 import { qualityEs } from '../quality/words.es.js';
+import { holdsEs } from '../holds/words.es.js';
+import { noticesEs } from '../notices/words.es.js';
 import { storeEs } from '../store/words.es.js';
 import { termsEs } from './terms.es.js';
 
@@ -62,4 +64,6 @@ export const es: Catalogue = {
   ...qualityEs,
   ...peopleEs,
   ...equipmentEs,
+  ...holdsEs,
+  ...noticesEs,
 };

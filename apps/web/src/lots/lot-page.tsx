@@ -46,6 +46,11 @@ const Lot = ({ lot }: LotProps) => {
         <a href={paperPath('/api/lots/:lot/report.pdf', { lot: lot.code })}>{t('lots.report')}</a>
         <span className="soft"> {t('lots.reportIs')}</span>
       </p>
+      <p>
+        <Link to="/store/lots/$lot" params={{ lot: lot.code }}>
+          {t('holds.holdThisLot')}
+        </Link>
+      </p>
       <RecomputingNote of={lot.recomputing} />
       {lot.verdicts.length === 0 ? null : (
         <Section name={t('lots.judged')}>

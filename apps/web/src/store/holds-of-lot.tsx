@@ -1,8 +1,9 @@
 import type { StoreOfLot } from '@hull-record/contracts';
+import { Link } from '@tanstack/react-router';
 import { post } from '../api/ask.js';
 import { useMay } from '../api/use-may.js';
 import { Allowed } from '../entry/allowed.js';
-import { given } from '../entry/entry-field.js';
+import { decimal, given } from '../entry/entry-field.js';
 import { Found } from '../entry/found.js';
 import { RecordForm } from '../entry/record-form.js';
 import { mark, tape } from '../marks/mark.js';
@@ -48,6 +49,7 @@ export const HoldsOfLot = ({ lot, holds }: HoldsProps) => {
                     hint: t('store.safetyHint'),
                   },
                   { name: 'reason', label: t('record.reason'), kind: 'words' },
+                  { name: 'minShare', label: t('holds.leastShare'), kind: 'decimal', hint: t('holds.leastShareHint') },
                   { name: 'container', label: t('store.onlyContainer'), hint: t('store.onlyContainerHint') },
                 ],
               },
@@ -63,11 +65,25 @@ export const HoldsOfLot = ({ lot, holds }: HoldsProps) => {
                   ...envelope,
                   kind: said('kind') as (typeof KINDS)[number],
                   reason: said('reason'),
+                  ...(said('minShare') === '' ? {} : { minShare: Number(decimal(said('minShare'))) / 100 }),
                   ...given('container', said('container')),
                 },
               )
             }
-            done={(receipt) => <Found of={receipt} words={t('store.heldNow', { lot })} />}
+            done={(receipt) => (
+              <Found
+                of={receipt}
+                words={
+                  <>
+                    {t('store.heldNow', { lot })}{' '}
+                    {t('holds.placed', { reached: receipt.result.reached, below: receipt.result.below })}{' '}
+                    <Link to="/holds/$hold" params={{ hold: receipt.id }}>
+                      {t('holds.hulls')}
+                    </Link>
+                  </>
+                }
+              />
+            )}
           />
         </Allowed>
       </Fold>
@@ -84,16 +100,21 @@ const OneHold = ({ hold: { id, kind, reason, container, happenedAt, lifted } }: 
       {t('store.holdOf', { kind: term(kind), of })} <Said text={reason} />, <Moment at={happenedAt} />
     </>
   );
+  const hulls = (
+    <Link to="/holds/$hold" params={{ hold: id }}>
+      {t('holds.hulls')}
+    </Link>
+  );
   if (lifted !== null)
     return mark(
       'made',
       <>
-        {words}. {t('store.lifted')} <Said text={lifted.reason} />
+        {words}. {t('store.lifted')} <Said text={lifted.reason} /> {hulls}
       </>,
     );
   return (
     <>
-      {tape(words)}
+      {tape(words)} {hulls}
       {may('liftHold') ? (
         <Fold summary={t('store.lift')}>
           <RecordForm
