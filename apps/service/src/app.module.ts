@@ -83,7 +83,6 @@ import { VerifyModule } from './verify/verify.module.js';
 import { TraceModule } from './trace/trace.module.js';
 
 const FEATURES = [
-  ...[GunsModule, DropsModule, StoreModule, HoldsModule, TouchUpsModule, GoOnsModule, NonconformitiesModule],
   QualityModule,
   ...[
     GunsModule,

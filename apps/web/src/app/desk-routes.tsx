@@ -132,5 +132,5 @@ export const deskRoutes = [
   ...[quality, release, counts, concessions],
   ...[people, person, devices, tokens],
   ...[equipment, oneEquipment, molds, mold],
-  ...[store, receive, mix, kit, materials, storeLot, tank, labels, holds, hold, notice],
+  ...[holds, hold, notice],
 ] as const;
