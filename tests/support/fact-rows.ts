@@ -51,7 +51,6 @@ export const rowsOfEntry = async (service: RunningService, entry: string): Promi
   const tables = await service.asOwner<{ name: string }>(
     `select table_name as name from information_schema.columns where table_schema = 'fact' and column_name in ('entry_id', 'root')
      group by table_name having count(*) = 2`,
-    `select table_name as name from information_schema.columns where table_schema = 'fact' and column_name = 'entry_id' and table_name <> 'sealed_entry'`,
   );
   const sql = tables.map(({ name }) => `select '${name}/' || id as row from fact.${name} where entry_id = $1`);
   return (await service.asOwner<{ row: string }>(sql.join(' union all '), [entry])).map(({ row }) => row);

@@ -25,8 +25,8 @@ import { Holds0025 } from './0025-holds.js';
 import { SealedJournal0026 } from './0026-sealed-journal.js';
 import { LotPhotos0030 } from './0030-lot-photos.js';
 import { Cases0031 } from './0031-cases.js';
-import { Certificates0033 } from './0033-certificates.js';
 import { Notices0032 } from './0032-notices.js';
+import { Certificates0033 } from './0033-certificates.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -57,6 +57,6 @@ export const MIGRATIONS = [
   SealedJournal0026,
   LotPhotos0030,
   Cases0031,
-  Certificates0033,
   Notices0032,
+  Certificates0033,
 ] as const;
