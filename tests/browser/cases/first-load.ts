@@ -45,8 +45,13 @@ describe('the first load', () => {
     const texts = later.filter((name) => name.startsWith('src/language/'));
     expect(pages.length).toBeGreaterThanOrEqual(9);
     expect(texts).toHaveLength(2);
-    const heaviest = Math.max(...pages.map((name) => kilobytes(['index.html', ...texts, name])));
-    expect(heaviest).toBeLessThanOrEqual(BUDGET_KB);
+    // One language is fetched, as is held below: each with each page, and not both of them.
+    const over = pages.flatMap((name) =>
+      texts
+        .map((language) => [name, language, kilobytes(['index.html', language, name])] as const)
+        .filter(([, , weight]) => weight > BUDGET_KB),
+    );
+    expect(over).toEqual([]);
   });
 
   it('fetches one page and one language', async () => {
