@@ -28,7 +28,7 @@ export class DisposeHeld {
 
   run(hold: string, request: Request): Promise<Receipt<{ what: string; hulls: number }>> {
     return this.record.run('held hull disposed', { ...request, hold }, async (fact) => {
-      if (request.what === 'cleared') await assertAct(fact, 'clear a held hull');
+      if (request.what === 'cleared') assertAct(fact, 'clear a held hull');
       const found = await findHold(fact.tx, hold);
       assertOpen(found);
       const named = await namedIn(fact, request);

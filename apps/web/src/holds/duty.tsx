@@ -68,8 +68,8 @@ const Decided = ({ duty: { decisions, arguable } }: { readonly duty: DutyView })
           [t('holds.discoveredOn'), last === undefined ? null : <CalendarDay at={last.discoveredOn} />],
           [t('holds.decidedBy'), last === undefined ? null : <span className="n">{last.decidedBy}</span>],
           [t('holds.why'), last === undefined ? null : <Said text={last.why} />],
-          [t('holds.rule'), last?.rule == null ? null : <Said text={last.rule} />],
-          [t('holds.counsel'), last?.counsel == null ? null : <Said text={last.counsel} />],
+          [t('holds.rule'), !last?.rule ? null : <Said text={last.rule} />],
+          [t('holds.counsel'), !last?.counsel ? null : <Said text={last.counsel} />],
           [
             t('holds.earliest'),
             first === undefined ? null : (
