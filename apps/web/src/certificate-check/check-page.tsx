@@ -37,7 +37,6 @@ export const CheckPage = () => {
       <Section name={t('certificate.byCode')}>
         <Form onSubmit={() => mutate({ code, ...(number === '' ? {} : { number }) })} checkedBy="service">
           <TextField
-            name="code"
             label={t('certificate.code')}
             hint={t('certificate.codeHint')}
             kind="text"
@@ -45,7 +44,6 @@ export const CheckPage = () => {
             onChange={setCode}
           />
           <TextField
-            name="number"
             label={t('certificate.number')}
             hint={t('certificate.numberHint')}
             kind="text"

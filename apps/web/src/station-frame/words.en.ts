@@ -17,7 +17,7 @@ export const stationEn = {
   'station.task.layer': 'Enter a layer',
   'station.task.layerHelp': 'as scheduled, for several parts at once',
   'station.task.readings': 'Take readings',
-  'station.task.readingsHelp': 'film, hardness, climate, spot by spot',
+  'station.task.readingsHelp': 'film, hardness and thickness, spot by spot',
   'station.task.sign': 'Sign a hold point',
   'station.task.signHelp': 'of a layer that others made',
   'station.task.bay': 'Defects and repairs',

@@ -19,7 +19,7 @@ export const stationEs = {
   'station.task.layer': 'Anotar una capa',
   'station.task.layerHelp': 'según el plan, para varias piezas a la vez',
   'station.task.readings': 'Medir',
-  'station.task.readingsHelp': 'película, dureza, clima, punto por punto',
+  'station.task.readingsHelp': 'película, dureza y espesor, punto por punto',
   'station.task.sign': 'Firmar un punto de espera',
   'station.task.signHelp': 'de una capa que hicieron otros',
   'station.task.bay': 'Defectos y reparaciones',
