@@ -23,7 +23,9 @@ export const makeUnidentified = async (
   pointer: string,
 ): Promise<FoundLot> => {
   const candidates = await findCandidates(fact, known, at, pointer);
-  const id = childId(fact.id, `unidentified${pointer}`);
+  // One entry of several parts makes one for each of them, all from the same field.
+  const nth = fact.wrote('lot').length;
+  const id = childId(fact.id, `unidentified${pointer}${nth === 0 ? '' : ` ${nth}`}`);
   const code = `U-${id.slice(0, 8)}`;
   await fact.insert(LotEntity, {
     ...{ id, code, origin: 'unidentified', role: known.role, looks: known.looks, foundAt: known.foundAt ?? null },
@@ -34,7 +36,7 @@ export const makeUnidentified = async (
   await fact.insertMany(
     LotCandidateEntity,
     candidates.map(({ id: candidateId }) => ({
-      id: childId(fact.id, `candidate${pointer}/${candidateId}`),
+      id: childId(id, `candidate ${candidateId}`),
       lotId: id,
       candidateId,
     })),
