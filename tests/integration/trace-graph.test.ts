@@ -126,7 +126,13 @@ describe('the picture of a trace', () => {
 
   it('of a made lot shows what it was made of, and where it went', async () => {
     const graph = await traceLot('XT-2');
-    expect(graph.nodes.map(({ code }) => code)).toEqual(['XT-2', 'X-2', 'X-1', 'XT-1', 'X2']);
+    const codes = graph.nodes.map(({ code }) => code);
+    // X-1 came by XT-1 alone: as many kilograms, and which of the two is first is decided by their ids.
+    expect([codes.slice(0, 2), codes.slice(2, 4).sort(), codes.slice(4)]).toEqual([
+      ['XT-2', 'X-2'],
+      ['X-1', 'XT-1'],
+      ['X2'],
+    ]);
     expect(byCode(graph).get('X2')).toMatchObject({ kg: 80 });
   });
 
