@@ -43,6 +43,7 @@ const drawElsewhere = async (env: Readonly<Record<string, string>>): Promise<Els
 
 const FACTS = `
   select c.relname as table, a.attname is not null as dated from pg_class c
+  join pg_attribute i on i.attrelid = c.oid and i.attname = 'id'
   left join pg_attribute a on a.attrelid = c.oid and a.attname = 'recorded_at'
   where c.relnamespace = 'fact'::regnamespace and c.relkind = 'r'`;
 
