@@ -54,6 +54,7 @@ describe('the desk of holds', () => {
     await open('/holds', {}, 'QUA-1');
     await page.getByRole('link', { name: 'Lot R-1', exact: true }).click();
     await page.getByText('It reaches 3 hulls: 0 disposed of, 3 open.').waitFor();
+    await rowsOf(HULLS).nth(2).waitFor();
     const rows = await rowsOf(HULLS).allInnerTexts();
     expect(rows.map((row) => row.split(/\s+/)[0]).sort()).toEqual(['86-1', '86-2', '86-3']);
     for (const row of rows) expect(row).toMatch(/100\s?%/);
@@ -92,7 +93,7 @@ describe('the desk of holds', () => {
     await end.getByLabel('Reason').first().fill('all three looked at');
     await button('Close it').click();
     await page.getByText('What is left of it may be used again').waitFor();
-    await button('Close it').last().click();
+    await page.getByRole('group', { name: 'Confirm' }).getByRole('button').last().click();
     await page.getByText('Over: closed.').waitFor();
     await leave();
   });
@@ -111,7 +112,10 @@ describe('the duty to notify', () => {
     await page.getByLabel('Decided by').fill('QUA-1');
     await page.getByLabel('Why', { exact: true }).fill('the grid may come loose');
     await button('Record the decision').click();
-    await rowsOf('Dates that run from the decision').first().waitFor();
+    await rowsOf('Dates that run from the decision')
+      .filter({ hasText: /late by|due in/ })
+      .first()
+      .waitFor();
     // 30 days from discovery: 46 USC 4310(c)(1), as computed by the rules of libs/trade.
     const dates = (await rowsOf('Dates that run from the decision').allInnerTexts()).join('\n');
     expect(dates).toMatch(/Feb 5, 2026|5 Feb 2026/);
