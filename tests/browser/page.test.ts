@@ -6,7 +6,6 @@ import './cases/troubles.js';
 import './cases/sign-in.js';
 import './cases/reading-ease.js';
 import './cases/next-layer.js';
-import './cases/every-page.js';
 import './cases/failing.js';
 import './cases/choices.js';
 import './cases/addresses.js';
