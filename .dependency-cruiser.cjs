@@ -49,10 +49,10 @@ module.exports = {
       'pages-do-not-import-pages',
       'A folder of pages stands alone; what several show is in record/, and only the routes in app/ name them all.',
       {
-        path: '^apps/web/src/(bay|home|certificate-check|hulls|map|traces|lots|defects|search|settings|sign-in|labels|station|store|quality|people|equipment)/',
+        path: '^apps/web/src/(bay|home|certificate-check|hulls|map|traces|lots|defects|search|settings|sign-in|labels|station|store|quality|people|equipment|holds|notices|claims|warranty|cases)/',
       },
       {
-        path: '^apps/web/src/(app|bay|home|certificate-check|hulls|map|traces|lots|defects|search|settings|sign-in|labels|station|store|quality|people|equipment)/',
+        path: '^apps/web/src/(app|bay|home|certificate-check|hulls|map|traces|lots|defects|search|settings|sign-in|labels|station|store|quality|people|equipment|holds|notices|claims|warranty|cases)/',
         pathNot: '^apps/web/src/$1/',
       },
     ),

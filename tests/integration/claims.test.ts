@@ -179,4 +179,17 @@ describe('the list of claims', () => {
       (await shop.read<ClaimPage>('/api/claims?hull=TRZ-00001-A6-26')).items.every(({ hull }) => hull === 'C1'),
     ).toBe(true);
   });
+
+  it('is narrowed to those decided on, those that wait, those prompted, and the others', async () => {
+    const listed = async (query: string): Promise<ClaimPage['items']> =>
+      (await shop.read<ClaimPage>(`/api/claims${query}`)).items;
+    const all = await listed('');
+    const waits = ({ decision }: ClaimPage['items'][number]): boolean =>
+      decision === null || decision === 'more is asked';
+    expect(await listed('?undecided=false')).toEqual(all.filter((each) => !waits(each)));
+    expect(await listed('?undecided=true')).toEqual(all.filter(waits));
+    expect(await listed('?prompted=true')).toEqual(all.filter(({ prompted }) => prompted));
+    expect(await listed('?prompted=false')).toEqual(all.filter(({ prompted }) => !prompted));
+    for (const query of ['?undecided=false', '?prompted=true']) expect(await listed(query)).not.toEqual([]);
+  });
 });

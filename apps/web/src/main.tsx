@@ -8,6 +8,7 @@ import './look/bay.css';
 import './look/hull-record.css';
 import './look/many-map.css';
 import './look/traces.css';
+import './look/claims.css';
 import './look/certificate.css';
 import './look/repair.css';
 import './look/narrow.css';

@@ -160,7 +160,14 @@ export const ListClaimsQuery = PageQuery.extend({
   hull: Code.optional(),
   kind: Code.optional(),
   dealer: Code.optional(),
-  undecided: z.stringbool().optional().describe('only those on which nobody decided'),
+  undecided: z
+    .stringbool()
+    .optional()
+    .describe('only those on which nobody decided, or of which more is asked; false: only those decided on'),
+  prompted: z
+    .stringbool()
+    .optional()
+    .describe('only those that a hold or a notice brought to light; false: the others'),
 });
 export type ListClaimsQuery = z.output<typeof ListClaimsQuery>;
 

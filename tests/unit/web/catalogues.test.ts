@@ -2,8 +2,8 @@ import { describe, expect, it } from '@jest/globals';
 import { BASES, DEFECT_KINDS, MATERIAL_ROLES, READING_KINDS_OF_THE_SHOP } from '@hull-record/trade';
 import { DISPOSITIONS, LABELLED, LIFE_FACTS, LOT_STATES, ORIGINS, PART_KINDS } from '@hull-record/contracts';
 import { IntlMessageFormat } from 'intl-messageformat';
-import { en } from '../../../apps/web/src/language/en.js';
-import { es } from '../../../apps/web/src/language/es.js';
+import { wholeEn as en } from '../../../apps/web/src/language/whole.en.js';
+import { wholeEs as es } from '../../../apps/web/src/language/whole.es.js';
 import { textKeysUsed } from '../../support/web/keys-used.js';
 
 const keys = Object.keys(en) as (keyof typeof en)[];

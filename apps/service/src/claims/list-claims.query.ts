@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { ClaimListItem, ClaimPage, ListClaimsQuery } from '@hull-record/contracts';
 import { normaliseNumber } from '@hull-record/trade';
 import { DataSource } from 'typeorm';
-import { lastDecision } from '../platform/claims/claim.sql.js';
+import { isPrompted, lastDecision } from '../platform/claims/claim.sql.js';
 import { standing } from '../platform/facts/standing.js';
 import { readCursor, toPage } from '../platform/http/cursor.js';
 import { CLAIM_COLUMNS } from './claim-columns.js';
@@ -13,7 +13,8 @@ const LIST = `
     and ($4::text is null or c.hull_id in (select n.hull_id from fact.hull_number n where n.normalised = $4))
     and ($5::text is null or c.kind = $5)
     and ($6::text is null or c.dealer_id = (select d.root from fact.dealer d where d.code = $6 and ${standing('d')}))
-    and (not $7::boolean or coalesce(${lastDecision('c')}, 'more is asked') = 'more is asked')
+    and ($7::boolean is null or $7 = (coalesce(${lastDecision('c')}, 'more is asked') = 'more is asked'))
+    and ($8::boolean is null or $8 = ${isPrompted('c')})
   order by c.reported_on desc, c.id desc limit $3`;
 
 /** Claims, those reported last first. */
@@ -21,10 +22,11 @@ const LIST = `
 export class ListClaims {
   constructor(private readonly db: DataSource) {}
 
-  async run({ limit, cursor, hull, kind, dealer, undecided }: ListClaimsQuery): Promise<ClaimPage> {
+  async run({ limit, cursor, hull, kind, dealer, undecided, prompted }: ListClaimsQuery): Promise<ClaimPage> {
     const [on, id] = readCursor(cursor, 2);
     const number = hull === undefined ? null : normaliseNumber(hull);
-    const asked = [on, id, limit + 1, number, kind ?? null, dealer ?? null, undecided ?? false];
+    const narrowed = [kind ?? null, dealer ?? null, undecided ?? null, prompted ?? null];
+    const asked = [on, id, limit + 1, number, ...narrowed];
     const rows = await this.db.query<ClaimListItem[]>(LIST, asked);
     return toPage(rows, limit, (claim) => [claim.reportedOn, claim.id]);
   }

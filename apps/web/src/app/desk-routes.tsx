@@ -54,6 +54,29 @@ const notice = createRoute({
   path: '/notices/$notice',
   component: lazyRouteComponent(() => import('../notices/notice-page.js'), 'NoticePage'),
 });
+const claims = createRoute({
+  ...under,
+  path: '/claims',
+  validateSearch: texts('which', 'kind', 'prompted', 'hull'),
+  component: lazyRouteComponent(() => import('../claims/claims-page.js'), 'ClaimsPage'),
+});
+const newClaim = createRoute({
+  ...under,
+  path: '/claims/new',
+  validateSearch: texts('hull'),
+  component: lazyRouteComponent(() => import('../claims/new-claim-page.js'), 'NewClaimPage'),
+});
+const claim = createRoute({
+  ...under,
+  path: '/claims/$claim',
+  component: lazyRouteComponent(() => import('../claims/claim-page.js'), 'ClaimPage'),
+});
+const warranty = createRoute({
+  ...under,
+  path: '/warranty',
+  validateSearch: texts('model'),
+  component: lazyRouteComponent(() => import('../warranty/warranty-page.js'), 'WarrantyPage'),
+});
 const labels = createRoute({
   ...under,
   path: '/labels',
@@ -133,4 +156,5 @@ export const deskRoutes = [
   ...[people, person, devices, tokens],
   ...[equipment, oneEquipment, molds, mold],
   ...[holds, hold, notice],
+  ...[claims, newClaim, claim, warranty],
 ] as const;

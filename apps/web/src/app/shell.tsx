@@ -97,6 +97,7 @@ const DeskWays = () => {
       {may('checkEquipment') ? <Link to="/equipment">{t('equipment.nav')}</Link> : null}
       {may('registerPerson') ? <Link to="/people">{t('people.title')}</Link> : null}
       {may('listHolds') ? <Link to="/holds">{t('holds.title')}</Link> : null}
+      {may('listClaims') ? <Link to="/claims">{t('app.nav.claims')}</Link> : null}
     </>
   );
 };

@@ -10,6 +10,7 @@ import { Empty, Facts, Page, Section } from '../ui/page.js';
 import { CalendarDay, Day } from '../words/moments.js';
 import { Text } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
+import { ClaimsOfHull } from './claims-of-hull.js';
 import { Documents } from './documents.js';
 import { Fitted } from './fitted.js';
 import { Certificates } from './certificates.js';
@@ -49,6 +50,7 @@ const Hull = ({ hull, reference }: HullProps) => (
       <div className="release">
         <ReleaseLine release={hull.release} />
         <Paper number={hull.number} />
+        <ClaimsOfHull number={hull.number} />
       </div>
     </div>
     <InTheWay release={hull.release} />

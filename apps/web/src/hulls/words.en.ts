@@ -23,6 +23,8 @@ export const hullsEn = {
   'hulls.life': 'Life',
   'hulls.lifeCaption': 'What happened to this hull',
   'hulls.enteredBy': 'Entered by',
+  'hulls.claims': 'Claims of this hull',
+  'hulls.fileClaim': 'File a claim',
   'hulls.numbers': 'Numbers',
   'hulls.numbersCaption': 'Numbers that lead to this hull',
   'hulls.number': 'Number',

@@ -27,6 +27,8 @@ export const hullsEs = {
   'hulls.life': 'Vida',
   'hulls.lifeCaption': 'Qué le ocurrió a este casco',
   'hulls.enteredBy': 'Anotado por',
+  'hulls.claims': 'Reclamos de este casco',
+  'hulls.fileClaim': 'Presentar un reclamo',
   'hulls.numbers': 'Números',
   'hulls.numbersCaption': 'Números que llevan a este casco',
   'hulls.number': 'Número',

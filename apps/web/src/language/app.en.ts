@@ -5,6 +5,7 @@ export const appEn = {
   'app.nav': 'Pages',
   'app.nav.hulls': 'Hulls',
   'app.nav.lots': 'Lots',
+  'app.nav.claims': 'Claims',
   'app.nav.search': 'Search',
   'app.nav.settings': 'Settings',
   'app.find': 'Find from here',

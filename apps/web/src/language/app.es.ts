@@ -7,6 +7,7 @@ export const appEs = {
   'app.nav': 'Páginas',
   'app.nav.hulls': 'Cascos',
   'app.nav.lots': 'Lotes',
+  'app.nav.claims': 'Reclamos',
   'app.nav.search': 'Buscar',
   'app.nav.settings': 'Ajustes',
   'app.find': 'Buscar desde aquí',

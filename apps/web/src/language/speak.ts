@@ -23,7 +23,7 @@ export interface Speaker {
 export const speakerOf = (language: Language, catalogue: Catalogue): Speaker => {
   const parsed = new Map<Key, IntlMessageFormat>();
   const messageOf = (key: Key): IntlMessageFormat => {
-    const known = parsed.get(key) ?? new IntlMessageFormat(catalogue[key], language);
+    const known = parsed.get(key) ?? new IntlMessageFormat(catalogue[key] ?? key, language);
     parsed.set(key, known);
     return known;
   };
@@ -35,8 +35,8 @@ export const speakerOf = (language: Language, catalogue: Catalogue): Speaker => 
       const made = messageOf(key).format<Node>(values as Record<string, Rich<Node>> | undefined);
       return Array.isArray(made) ? made : [made];
     },
-    term: (word) => (knowsTerm(word) ? catalogue[`term.${word}` as Key] : word),
+    term: (word) => catalogue[`term.${word}` as Key] ?? word,
     knowsTerm,
-    kind: (code) => (Object.hasOwn(catalogue, `kind.${code}`) ? catalogue[`kind.${code}` as Key] : code),
+    kind: (code) => catalogue[`kind.${code}` as Key] ?? code,
   };
 };

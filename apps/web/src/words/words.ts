@@ -8,6 +8,8 @@ import { timesOf, type Times } from './times.js';
 /** Everything that words are put with: the texts of a language, its figures, the chosen units, the plant's clock. */
 export interface Words extends Speaker, Figures, Quantities {
   readonly times: Times;
+  /** The same with more texts of this language, which came with a page. */
+  readonly and: (more: Partial<Catalogue>) => Words;
 }
 
 /** The words of a person's choices, in the time zone of the plant. */
@@ -19,5 +21,6 @@ export const wordsOf = (preferences: Preferences, catalogue: Catalogue, timeZone
     ...figures,
     ...quantitiesOf({ ...figures, t: speaker.t, units: preferences }),
     times: timesOf(preferences.language, timeZone),
+    and: (more) => wordsOf(preferences, { ...catalogue, ...more }, timeZone),
   };
 };

@@ -1,0 +1,5 @@
+import { claimsEs } from '../claims/words.es.js';
+import { warrantyEs } from '../warranty/words.es.js';
+
+/** The same in Spanish. */
+export const afterSaleEs = { ...claimsEs, ...warrantyEs };

@@ -1,0 +1,5 @@
+import { afterSaleEs } from './after-sale.es.js';
+import { es } from './es.js';
+
+/** The same in Spanish. */
+export const wholeEs = { ...es, ...afterSaleEs };
