@@ -32,6 +32,7 @@ import { SealJournal } from './platform/journal/seal-journal.js';
 import { type HeadWay, SendHeads } from './platform/journal/send-heads.js';
 import { SignHead } from './platform/journal/sign-head.js';
 import { FinishRecomputation } from './platform/recompute/finish-recomputation.js';
+import { Jobs } from './platform/recompute/jobs.js';
 import { RecomputePlant } from './platform/recompute/recompute-plant.js';
 import { RecomputeWorker } from './platform/recompute/worker.js';
 import { DemoProgress } from './platform/demo-progress.js';
@@ -171,7 +172,7 @@ export class AppModule {
       { provide: Cookies, useValue: new Cookies(access.secure) },
       ...[ReadCaller, KeepEntry, Admissions],
       ...[RecordFact, Rehearse, Composition, Amendments, DemoProgress],
-      ...[FinishRecomputation, RecomputePlant, RecomputeWorker],
+      ...[FinishRecomputation, RecomputePlant, RecomputeWorker, Jobs],
     ];
     return {
       module: AppModule,
@@ -188,6 +189,7 @@ export class AppModule {
         RecordFact,
         Rehearse,
         Amendments,
+        Jobs,
         Composition,
         DemoProgress,
         SealJournal,

@@ -45,6 +45,16 @@ export type WithdrawCertificate = z.output<typeof WithdrawCertificate>;
 
 export const WithdrawalReceipt = receipt('WithdrawalReceipt', z.object({ withdrawn: z.literal(true) }));
 
+/** A value that a certificate prints, and what is on record in its place since a correction. */
+export const ChangedValue = z
+  .object({
+    what: z.string().describe('where it is printed, such as a layer of a part'),
+    printed: z.string(),
+    now: z.string().nullable().describe('null: nothing'),
+  })
+  .meta({ id: 'ChangedValue' });
+export type ChangedValue = z.output<typeof ChangedValue>;
+
 export const CERTIFICATE_STATES = ['being made', 'current', 'replaced', 'withdrawn'] as const;
 
 export const CertificateView = z
@@ -55,6 +65,8 @@ export const CertificateView = z
     issuedAt: Instant,
     state: z.enum(CERTIFICATE_STATES),
     withdrawnFor: z.string().nullable(),
+    becauseOf: z.uuid().nullable().describe('entry of the journal, such as a correction, that it was withdrawn for'),
+    changed: z.array(ChangedValue).nullable().describe('printed values that are not on record so any more'),
     sha256: z.string().nullable().describe('of the finished file; null while it is being made'),
     file: z.string().nullable().describe('path of the PDF'),
   })

@@ -7,7 +7,9 @@ import { Allowed } from '../entry/allowed.js';
 import { RecordForm } from '../entry/record-form.js';
 import { Empty, Section } from '../ui/page.js';
 import { Fold } from '../ui/fold.js';
+import { ChangedValues } from '../record/changed-values.js';
 import { Day } from '../words/moments.js';
+import { Said } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
 
 const SAYS = {
@@ -51,6 +53,12 @@ const Issue = ({ of }: { readonly of: CertificateView }) => {
         <a href={paperPath('/api/certificates/:certificate/file.pdf', { certificate: of.id })}>{name}</a>
       )}{' '}
       <Day at={of.issuedAt} /> <b>{t(SAYS[of.state])}</b>
+      {of.withdrawnFor === null ? null : (
+        <p className="soft">
+          <Said text={of.withdrawnFor} />
+        </p>
+      )}
+      <ChangedValues of={of.changed ?? []} />
       {of.state === 'current' ? <Withdraw of={of} /> : null}
     </li>
   );

@@ -59,4 +59,7 @@ export const recordEn = {
     'No hull is recorded yet. First register a material, a model with its schedule and a mold, receive the lots, and then start a hull: the <api>API page</api> shows each call.',
   'record.noLots':
     'No lot is recorded yet. First register a material, then receive a lot of it: the <api>API page</api> shows both calls.',
+  'record.printed': 'printed',
+  'record.onRecordNow': 'now on record',
+  'record.nothingNow': 'now nothing is on record',
 } as const;

@@ -61,4 +61,7 @@ export const recordEs = {
     'Aún no hay ningún casco registrado. Primero registre un material, un modelo con su plan y un molde, reciba los lotes y después inicie un casco: la <api>página de la API</api> muestra cada llamada.',
   'record.noLots':
     'Aún no hay ningún lote registrado. Primero registre un material y después reciba un lote: la <api>página de la API</api> muestra ambas llamadas.',
+  'record.printed': 'impreso',
+  'record.onRecordNow': 'ahora consta',
+  'record.nothingNow': 'ahora no consta nada',
 } satisfies Record<keyof typeof recordEn, string>;

@@ -5,6 +5,7 @@ import { Composition } from '../composition/composition.js';
 import { meetGenealogy, type GenealogyLock } from '../composition/meet-genealogy.js';
 import { prepared } from '../database/prepared.js';
 import { ClientIdReused, InvalidRequest } from '../refusals.js';
+import { askAfterCorrection } from '../recompute/after-correction.js';
 import { findAuthor } from './author.js';
 import { canonical, digestOf } from './digest.js';
 import { type Author, Fact } from './fact.js';
@@ -75,6 +76,7 @@ export class RecordFact {
       await judgeMade(fact);
       await judgeAgain(fact, remade);
       await markUnproved(fact);
+      await askAfterCorrection(fact);
       await writeEntry(fact, kind, body, journalled, result);
       return { id: fact.id, recordedAt: fact.recordedAt.toISOString(), replayed: false, result };
     };

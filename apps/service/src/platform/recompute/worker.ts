@@ -4,12 +4,15 @@ import pg from 'pg';
 import { setTimeout as pause } from 'node:timers/promises';
 import { DataSource } from 'typeorm';
 import { askForJob, RECOMPUTE } from './job.js';
+import { type Job, Jobs } from './jobs.js';
 import { RecomputePlant } from './recompute-plant.js';
 
 /** A job that was asked for is told to us at once; this is for what was missed, ms. */
 const LOOK_EVERY_MS = 5_000;
-/** One that listens, one that works, one to spare. */
-const CONNECTIONS = 3;
+/** So many jobs at once: one that is long does not hold up those of another kind. */
+const AT_ONCE = 2;
+/** One that listens, one for each that works, one to spare. */
+const CONNECTIONS = AT_ONCE + 2;
 /** How long to wait before working again, when the database was not there, ms. */
 const AGAIN_AFTER_MS = 5_000;
 
@@ -25,6 +28,7 @@ export class RecomputeWorker implements OnApplicationBootstrap, OnModuleDestroy 
   constructor(
     private readonly db: DataSource,
     private readonly plant: RecomputePlant,
+    private readonly jobs: Jobs,
   ) {
     const { url } = db.options as { readonly url: string };
     this.pool = new pg.Pool({ connectionString: url, max: CONNECTIONS });
@@ -66,12 +70,27 @@ export class RecomputeWorker implements OnApplicationBootstrap, OnModuleDestroy 
   private begin(): Promise<Runner> {
     return run({
       pgPool: this.pool,
-      concurrency: 1,
+      concurrency: AT_ONCE,
       noHandleSignals: true,
       pollInterval: LOOK_EVERY_MS,
       logger: new Logger(() => () => undefined),
-      taskList: { [RECOMPUTE]: (payload) => this.recompute((payload as { plantId: string }).plantId) },
+      taskList: {
+        [RECOMPUTE]: (payload) => this.recompute((payload as { plantId: string }).plantId),
+        ...Object.fromEntries(this.jobs.all().map(([name, job]) => [name, this.told(name, job)])),
+      },
     });
+  }
+
+  /** Says what goes wrong; the job is tried again. */
+  private told(name: string, job: Job): (payload: unknown) => Promise<void> {
+    return async (payload) => {
+      try {
+        await job(payload as Parameters<Job>[0]);
+      } catch (error) {
+        this.log.error(`The job "${name}" failed and is tried again: ${String(error)}`);
+        throw error;
+      }
+    };
   }
 
   /** What goes wrong is kept where it can be read, and the job is tried again. */

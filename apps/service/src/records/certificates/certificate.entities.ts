@@ -1,3 +1,4 @@
+import type { ChangedValue } from '@hull-record/contracts';
 import { Column, Entity, PrimaryColumn } from 'typeorm';
 import { FactRow } from '../../platform/facts/fact-row.js';
 
@@ -43,6 +44,14 @@ export class CertificateWithdrawnEntity extends FactRow {
 
   @Column('text')
   reason!: string;
+
+  /** The entry of the journal, such as a correction, that it follows from; null when a person withdrew it. */
+  @Column('uuid', { name: 'because_of', nullable: true })
+  becauseOf!: string | null;
+
+  /** The printed values that are not on record so any more. */
+  @Column('jsonb', { nullable: true })
+  changed!: readonly ChangedValue[] | null;
 }
 
 /** The code of an issue, kept until its file is made: then the paper alone has it. */

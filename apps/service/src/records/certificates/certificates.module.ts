@@ -6,6 +6,7 @@ import { FinishCertificates } from './finish-certificates.js';
 import { IssueCertificate } from './issue-certificate.js';
 import { ListCertificates } from './list-certificates.query.js';
 import { ReadCertificate } from './read-certificate.query.js';
+import { WithdrawAfterCorrection } from './withdraw-after-correction.js';
 import { WithdrawCertificate } from './withdraw-certificate.js';
 
 /** Certificates of hulls: issued, signed, checked by anybody, withdrawn. */
@@ -13,6 +14,7 @@ import { WithdrawCertificate } from './withdraw-certificate.js';
   controllers: [CertificatesController],
   providers: [
     ...[IssueCertificate, FinishCertificates, ListCertificates, ReadCertificate, WithdrawCertificate, CheckCertificate],
+    WithdrawAfterCorrection,
     { provide: CheckThrottle, useFactory: () => new CheckThrottle() },
   ],
 })

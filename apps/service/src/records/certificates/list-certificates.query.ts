@@ -6,9 +6,10 @@ import { stateOf } from './states.sql.js';
 
 const LIST = `
   select c.id, c.number, c.issue, c.recorded_at as "issuedAt", ${stateOf('c')} as state,
-    (select w.reason from fact.certificate_withdrawn w where w.certificate_id = c.id) as "withdrawnFor",
+    w.reason as "withdrawnFor", w.because_of as "becauseOf", w.changed,
     f.sha256, '/api/certificates/' || f.certificate_id || '/file.pdf' as file
   from fact.certificate c left join fact.certificate_file f on f.certificate_id = c.id
+  left join fact.certificate_withdrawn w on w.certificate_id = c.id
   where c.hull_id = $1 order by c.issue desc`;
 
 /** The issues of the certificate of a hull, the newest first. */

@@ -14,7 +14,9 @@ export class WithdrawCertificate {
     return this.record.run('certificate withdrawn', { ...request, certificate }, async (fact) => {
       const found = isUuid(certificate) ? await fact.tx.findOneBy(CertificateEntity, { id: certificate }) : null;
       if (!found || found.plantId !== fact.author.plantId) throw new NotThere('certificate', certificate);
-      await fact.insert(CertificateWithdrawnEntity, { certificateId: found.id, reason: request.reason });
+      await fact.insert(CertificateWithdrawnEntity, {
+        ...{ certificateId: found.id, reason: request.reason, becauseOf: null, changed: null },
+      });
       return { withdrawn: true as const };
     });
   }

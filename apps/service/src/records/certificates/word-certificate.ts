@@ -71,13 +71,22 @@ const layersOf = (facts: RecordFacts, part: PartRow, day: (at: Date) => string):
       .filter((made) => made.part_id === part.id && made.schedule_layer_id === layer.id)
       .map((made) => ({
         name: layer.name,
-        materials: [
-          ...new Set(facts.used.filter((used) => used.into_id === made.root).flatMap(({ material }) => material ?? [])),
-        ].join(', '),
+        materials: materialsOf(facts, made.root),
         made: day(made.ended_at),
         readings: readingsOf(facts, made.root),
       })),
   );
+
+/** A mixture is of no one material: what it is made of is said, down to what was received. */
+const materialsOf = (facts: RecordFacts, of: string): string => {
+  const used = facts.used.filter(({ into_id }) => into_id === of);
+  const names = used.flatMap(({ material, lot_id }) =>
+    material === null
+      ? (facts.madeOf.byLot.get(lot_id)?.supplierLots.map((source) => source.material) ?? [])
+      : [material],
+  );
+  return [...new Set(names)].filter((name) => name !== '').join(', ');
+};
 
 const readingsOf = (facts: RecordFacts, of: string): string => {
   const taken = facts.readings.filter((reading) => reading.of_id === of);

@@ -27,6 +27,7 @@ import { LotPhotos0030 } from './0030-lot-photos.js';
 import { Cases0031 } from './0031-cases.js';
 import { Notices0032 } from './0032-notices.js';
 import { Certificates0033 } from './0033-certificates.js';
+import { WithdrawnByCorrection0034 } from './0034-withdrawn-by-correction.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -59,4 +60,5 @@ export const MIGRATIONS = [
   Cases0031,
   Notices0032,
   Certificates0033,
+  WithdrawnByCorrection0034,
 ] as const;

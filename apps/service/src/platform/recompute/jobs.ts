@@ -1,0 +1,19 @@
+import { Injectable } from '@nestjs/common';
+
+/** Does what was asked for in the queue of the database; done again after it was ended on its way, or failed. */
+export type Job = (payload: Readonly<Record<string, unknown>>) => Promise<void>;
+
+/** Who does which job: each feature puts itself on this list, so that the queue knows no feature. */
+@Injectable()
+export class Jobs {
+  private readonly known = new Map<string, Job>();
+
+  /** Puts a job on the list; to be called before the service is up. */
+  of(name: string, job: Job): void {
+    this.known.set(name, job);
+  }
+
+  all(): readonly (readonly [string, Job])[] {
+    return [...this.known];
+  }
+}
