@@ -22,8 +22,23 @@ const run = (test: string, fault: string): { status: number | null; output: stri
   return { status, output: `${stdout}${stderr}` };
 };
 
+/** Those planted in every run, one of each kind of test that must notice; FAULTS=all plants all of them. */
+const ALWAYS = [
+  'the heel of a tank is dropped',
+  'a hook-up entered late changes nothing that was sprayed',
+  'what is said late of a lot finds nothing that was used meanwhile',
+  'a fact that was corrected still counts',
+  'the weakest basis on the way is forgotten',
+];
+
+const chosen = Object.entries(PLANTED).filter(([fault]) => process.env['FAULTS'] === 'all' || ALWAYS.includes(fault));
+
 describe('a planted fault', () => {
-  it.each(Object.entries(PLANTED))(
+  it('is one of the list', () => {
+    expect(ALWAYS.filter((fault) => !(fault in PLANTED))).toEqual([]);
+  });
+
+  it.each(chosen)(
     'makes a test fail: %s',
     (fault, { test }) => {
       const { status, output } = run(test, fault);

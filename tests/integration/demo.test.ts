@@ -1,11 +1,14 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { setTimeout as wait } from 'node:timers/promises';
-import type { HullLots, HullPage, HullView, ReachedHull } from '@hull-record/contracts';
+import type { HullLots, HullPage, HullView, LookView, ReachedHull } from '@hull-record/contracts';
 import { DemoPlant } from '../../apps/service/src/demo/demo-plant.js';
+import { BLISTER_CASE } from '../../apps/service/src/demo/plan/claims.js';
 import { BAD_LOT, INNOCENT_LOT, planDemo } from '../../apps/service/src/demo/plan/plan.js';
 import { DemoProgress } from '../../apps/service/src/platform/demo-progress.js';
 import { searchHulls } from '../support/compare-search.js';
 import { countFacts } from '../support/count-facts.js';
+import { answerWithout, inputsOf } from '../support/demo-case.js';
+import { looked } from '../support/looked.js';
 import { startService, type RunningService } from '../support/service.js';
 import { Shop } from '../support/shop.js';
 import { readFacts, toNumber, walkHullsWith } from '../support/walk/index.js';
@@ -171,5 +174,35 @@ describe('the demo plant', () => {
         versions: [{ correctedBecause: body['reason'] }, { correctedBecause: null }],
       });
     }
+  });
+});
+
+describe('the case of the demo', () => {
+  let look: LookView;
+  beforeAll(async () => {
+    look = await looked(shop, BLISTER_CASE, { enteredBy: 'QUA-01' });
+  }, 60_000);
+
+  it('names the bad lot first, with the small shares that the heels of the tank carried on', () => {
+    const [first] = look.answer?.classes ?? [];
+    expect(first).toMatchObject({ lots: [BAD_LOT], observed: 6, strength: 'suggestive' });
+    expect(first?.posterior.least).toBeGreaterThan(0.5);
+    const [at1, at5, at20] = first?.atShares ?? [];
+    expect(at1?.hulls).toBeGreaterThan(at5?.hulls ?? Infinity);
+    expect(at5?.hulls).toBeGreaterThan(at20?.hulls ?? Infinity);
+    expect(look.answer?.verdict).toBe('suggestive');
+  });
+
+  it('accuses no other lot: not the gel coat that shares its weeks', async () => {
+    const accused = (look.answer?.classes ?? []).filter(({ strength }) => strength !== 'none');
+    expect(accused.flatMap(({ lots }) => lots)).toEqual([BAD_LOT]);
+    const inputs = await inputsOf(service, look);
+    expect(inputs.lots.map(({ lot }) => lot)).toContain(INNOCENT_LOT);
+  });
+
+  it('says that no lot stands out where the bad lot had never been', async () => {
+    const answer = await answerWithout(BAD_LOT, look, await inputsOf(service, look));
+    expect(answer.verdict).toBe('no lot stands out');
+    expect(answer.hulls.withClaim).toBe(1);
   });
 });

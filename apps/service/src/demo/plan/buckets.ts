@@ -3,6 +3,7 @@ import type { MaterialCode } from './materials.js';
 import type { DemoPart } from './parts.js';
 import { quantityOf } from './publish-schedules.js';
 import type { LayerRecipe, Take } from './recipe.js';
+import { isFromSetAside } from './set-aside.js';
 import { draft, type Draft, type Need } from './step.js';
 import { TANK_OF } from './tanks.js';
 import { later } from './working-days.js';
@@ -26,10 +27,18 @@ export const bucketsOf = (part: DemoPart, recipe: LayerRecipe, take: Take, began
   const material = colored ? hull.gelCoat : take.materials[0];
   const kg = (quantityOf(take, part.area) * hull.random.normal(1, 0.02)) / (1 - LEFT);
   const count = Math.ceil(kg / BUCKET_KG);
-  const fromTank = !(hull.skinFromDrum && recipe.code === 'H2');
+  const skin = recipe.code === 'H2';
+  const setAside = skin && isFromSetAside(hull);
+  const fromTank = !setAside && !(hull.skinFromDrum && skin);
   const mixes = Array.from({ length: count }, (_, i) => {
     const code = `B-${hull.serial}-${recipe.code}${part.tag}-${i + 1}`;
-    return mix(code, material, kg / count, { at: later(began, 20 * i - 8), by: 'LAM-01', fromTank }, hull.random);
+    return mix(
+      code,
+      material,
+      kg / count,
+      { at: later(began, 20 * i - 8), by: 'LAM-01', fromTank, setAside },
+      hull.random,
+    );
   });
   return { mixed: mixes.map(({ mixed }) => mixed), needs: mixes.map(({ need }) => need) };
 };
@@ -38,6 +47,7 @@ interface Mixing {
   readonly at: string;
   readonly by: string;
   readonly fromTank: boolean;
+  readonly setAside?: boolean;
 }
 
 /** One bucket of a material with its catalyst, and nearly all of it as what is wanted. */
@@ -45,13 +55,13 @@ export const mix = (
   code: string,
   material: MaterialCode,
   kg: number,
-  { at, by, fromTank }: Mixing,
+  { at, by, fromTank, setAside = false }: Mixing,
   random: { between(min: number, max: number): number },
 ): { readonly mixed: Draft; readonly need: Need } => {
   const tank = fromTank ? TANK_OF[material] : undefined;
   const coat = material.startsWith('GEL') || material.startsWith('FLOW');
   const inputs: readonly Need[] = [
-    { material, amount: amount(kg, 'kg'), ...(tank === undefined ? {} : { tank }) },
+    { material, amount: amount(kg, 'kg'), ...(tank === undefined ? {} : { tank }), ...(setAside ? { setAside } : {}) },
     { material: coat ? 'CAT-G' : 'CAT-M', amount: amount(kg * random.between(14.5, 17.5), 'mL', 'metered') },
     ...(material === 'FLOW-G' ? [{ material: 'PIG-G' as const, amount: amount(kg * 0.02, 'kg') }] : []),
   ];

@@ -6,8 +6,8 @@ import { somewhere } from './places.js';
 import { draft, type Draft } from './step.js';
 import { instant } from './working-days.js';
 
-/** Hulls, by their index, that come back with blisters: most had the bad lot in their skin coat, the last had none. */
-export const BLISTERED = [41, 42, 43, 44, 45, 46, 97] as const;
+/** Hulls, by their index, that come back with blisters: most had much of the bad lot in their skin coat, the last had none. */
+export const BLISTERED = [42, 44, 45, 46, 51, 58, 97] as const;
 
 const GRADES = ['6M', '4F', '6MD', '6F', '4M', '6M', '8F'] as const;
 
@@ -67,6 +67,10 @@ export const blisterCase = (day: number): readonly Draft[] => [
   draft(
     'freezeCase',
     { name: 'case of the blisters frozen', at: instant(day, '10:20'), by: QUALITY, of: BLISTER_CASE },
-    { kind: 'blister', reportLagDays: 0, seed: 374, reason: 'Dealers report on the day: nothing is on its way.' },
+    {
+      ...{ kind: 'blister', reportLagDays: 0, seed: 374, strata: ['model'] },
+      reason:
+        'Dealers report on the day: nothing is on its way. Two hulls are begun a week, so that quarters of each model would hold six hulls, and a lot nearly all of them: compared within models.',
+    },
   ),
 ];

@@ -20,8 +20,7 @@ import { instant } from './working-days.js';
 /** The seed of the demo that ships. Another seed is another plant: it would not go into the same database. */
 export const SEED = 'Tarrow Sound Boats 1';
 
-/** The resin lot that turns out bad: it went into the tank, and its heels into much that followed. */
-export const BAD_LOT = 'VE-12';
+export { BAD_LOT } from './set-aside.js';
 
 /** A gel coat lot with nothing wrong, that was used in the same weeks. */
 export const INNOCENT_LOT = 'GEL-W-04';

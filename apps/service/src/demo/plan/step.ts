@@ -38,7 +38,7 @@ export type ActName = Extract<
 
 /** Material that is wanted, before it is known which lot it comes from. */
 export type Need = { readonly amount: Amount } & (
-  | { readonly material: MaterialCode; readonly tank?: string; readonly gun?: GunCode }
+  | { readonly material: MaterialCode; readonly tank?: string; readonly gun?: GunCode; readonly setAside?: boolean }
   | { readonly lot: string }
   | { readonly unidentified: Unidentified }
 );

@@ -1,5 +1,6 @@
 import { kilogramsOf, materialOf, type MaterialCode } from './materials.js';
 import { lotAmount, receive } from './receive.js';
+import { BAD_LOT, SET_ASIDE_KG } from './set-aside.js';
 import type { Draft, Seeded } from './step.js';
 import { dayOf } from './working-days.js';
 
@@ -25,6 +26,7 @@ export class PlannedStore {
   readonly received: Draft[] = [];
   private readonly open = new Map<MaterialCode, OpenLot>();
   private readonly counts = new Map<MaterialCode, number>();
+  private setAsideKg = 0;
 
   constructor(private readonly demo: Seeded) {}
 
@@ -34,6 +36,13 @@ export class PlannedStore {
     const lot = open !== undefined && open.leftKg >= kg && at < open.until ? open : this.next(material, at);
     lot.leftKg -= kg;
     return lot.code;
+  }
+
+  /** Takes from the drums that were set aside, or as usual where they do not suffice. */
+  takeSetAside(material: MaterialCode, kg: number, at: string): string {
+    if (this.setAsideKg < kg) return this.take(material, kg, at);
+    this.setAsideKg -= kg;
+    return BAD_LOT;
   }
 
   /** Takes an amount from two lots when the open one does not suffice: so the rest of a drum goes into a tank first. */
@@ -55,7 +64,10 @@ export class PlannedStore {
     this.counts.set(material, count);
     const code = `${material}-${String(count).padStart(2, '0')}`;
     this.received.push(...receive(this.demo, material, code, at));
-    const lot = { code, leftKg: kilogramsOf(material, lotAmount(material)), until: untilOf(material, at) };
+    const cameKg = kilogramsOf(material, lotAmount(material));
+    if (code === BAD_LOT) this.setAsideKg = SET_ASIDE_KG;
+    const asideKg = code === BAD_LOT ? SET_ASIDE_KG : 0;
+    const lot = { code, leftKg: cameKg - asideKg, until: untilOf(material, at) };
     this.open.set(material, lot);
     return lot;
   }

@@ -75,6 +75,7 @@ type FromStore = Extract<Need, { readonly material: unknown }>;
 
 const fromStore = (store: PlannedStore, each: Draft, need: FromStore): readonly Taken[] => {
   const kg = kilogramsOf(need.material, need.amount);
+  if (need.setAside === true) return [{ lot: store.takeSetAside(need.material, kg, each.at), amount: need.amount }];
   if (each.act !== 'fillTank') return [{ lot: store.take(need.material, kg, each.at), amount: need.amount }];
   return store
     .takeSplit(need.material, kg, each.at)
