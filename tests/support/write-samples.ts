@@ -13,6 +13,7 @@ import { CLAIMS } from './write-samples-claims.js';
 import { CERTIFICATES } from './write-samples-certificates.js';
 import { OWNERS } from './write-samples-owners.js';
 import { MOLDS } from './write-samples-molds.js';
+import { CHARTS } from './write-samples-charts.js';
 import { RULES } from './write-samples-rules.js';
 import { MAKING } from './write-samples-making.js';
 
@@ -151,6 +152,7 @@ export const SAMPLES: Readonly<Record<string, MakeSample>> = {
   ...NOTICES,
   ...MOLDS,
   ...RULES,
+  ...CHARTS,
   ...CASES,
   ...CLAIMS,
   ...OWNERS,

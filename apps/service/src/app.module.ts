@@ -61,6 +61,7 @@ import { Rehearse } from './platform/facts/rehearse.js';
 import { FittedItemsModule } from './fitted-items/fitted-items.module.js';
 import { OwnersModule } from './owners/owners.module.js';
 import { CasesModule } from './cases/cases.module.js';
+import { ChartsModule } from './charts/charts.module.js';
 import { ClaimsModule } from './claims/claims.module.js';
 import { WarrantyModule } from './warranty/warranty.module.js';
 import { ClimateModule } from './climate/climate.module.js';
@@ -97,7 +98,7 @@ const FEATURES = [
   ],
   ...[SignInModule, DevicesModule, TokensModule, UnprovedEntriesModule, KeptEntriesModule, OwnHullsModule],
   ...[ClimateModule, PlantRulesModule, FiguresModule, FlawLimitsModule, OwnersModule, FittedItemsModule, MoldsModule],
-  ...[ClaimsModule, WarrantyModule, CasesModule],
+  ...[ClaimsModule, WarrantyModule, CasesModule, ChartsModule],
   ...[PeopleModule, EquipmentModule, DealersModule, MaterialsModule, TanksModule, LotsModule, ModelsModule],
   ...[
     HullsModule,

@@ -6,6 +6,7 @@ import './look/desk.css';
 import './look/holds.css';
 import './look/bay.css';
 import './look/hull-record.css';
+import './look/process-charts.css';
 import './look/many-map.css';
 import './look/traces.css';
 import './look/claims.css';

@@ -5,6 +5,7 @@ import { EXAMPLES_OF_NOTICES } from './examples-of-notices.js';
 import { EXAMPLES_OF_STORE } from './examples-of-store.js';
 import { EXAMPLES_OF_TOUCH_UPS } from './examples-of-touch-ups.js';
 import { EXAMPLES_OF_CHECKS } from './examples-of-checks.js';
+import { EXAMPLES_OF_CHARTS } from './examples-of-charts.js';
 import { EXAMPLES_OF_CASES } from './examples-of-cases.js';
 import { EXAMPLES_OF_CLAIMS } from './examples-of-claims.js';
 import { EXAMPLES_OF_CERTIFICATES } from './examples-of-certificates.js';
@@ -59,6 +60,7 @@ export const EXAMPLES: Readonly<Partial<Record<keyof typeof routes, object>>> = 
   ...EXAMPLES_OF_CHECKS,
   ...EXAMPLES_OF_CLAIMS,
   ...EXAMPLES_OF_CASES,
+  ...EXAMPLES_OF_CHARTS,
   ...EXAMPLES_OF_TOUCH_UPS,
   identifyLot: told({ enteredBy: 'QUA-01', as: 'VE-2231', reason: 'The drum was found with its label inside.' }),
   registerPerson: atTheDesk({ badge: 'LAM-07', name: 'A. Example', roles: ['laminator'] }),

@@ -19,6 +19,7 @@ export * from './repairs.js';
 export * from './touch-ups.js';
 export * from './checks.js';
 export * from './quality.js';
+export * from './charts.js';
 export * from './owners.js';
 export * from './warranty.js';
 export * from './claims.js';

@@ -11,6 +11,7 @@ import { traceGraphRoutes } from './trace-graph-routes.js';
 import { touchUpRoutes } from './touch-up-routes.js';
 import { certificateRoutes } from './certificate-routes.js';
 import { checkRoutes } from './check-routes.js';
+import { chartRoutes } from './chart-routes.js';
 import { caseRoutes } from './case-routes.js';
 import { claimRoutes } from './claim-routes.js';
 import { qualityRoutes } from './quality-routes.js';
@@ -40,6 +41,7 @@ export const routes = {
   ...touchUpRoutes,
   ...checkRoutes,
   ...qualityRoutes,
+  ...chartRoutes,
   ...ownerRoutes,
   ...claimRoutes,
   ...caseRoutes,

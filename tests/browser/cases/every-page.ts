@@ -27,6 +27,8 @@ const PAGES = [
   ['/quality/release?hull=86-1', 'What stands in the way, part by part', 'Qué lo impide, pieza por pieza'],
   ['/quality/counts', 'Defects per hull made', 'Defectos por casco hecho'],
   ['/quality/concessions', 'Concessions', 'Concesiones'],
+  ['/charts', 'What can be charted', 'Qué se puede graficar'],
+  ['/charts/wet%20film?model=TS86&layer=L1', 'All hulls have the same mean', 'Todos los cascos tienen'],
   ['/people', 'Badges with their roles', 'Credenciales con sus funciones'],
   ['/people/INS-1', 'A one-time code lets the person', 'Un código de un solo uso deja'],
   ['/devices', 'NFPA 33', 'NFPA 33'],

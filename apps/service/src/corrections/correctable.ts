@@ -56,6 +56,7 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
   data_sheet: null,
   plant_rules: null,
   climate_point: null,
+  chart_limits: null,
 };
 
 /** What goes with a fact when it is withdrawn: table and the column that points to its root (or, of signatures, to its version). */

@@ -107,6 +107,17 @@ const concessions = createRoute({
   path: '/quality/concessions',
   component: lazyRouteComponent(() => import('../quality/concessions-page.js'), 'ConcessionsPage'),
 });
+const charts = createRoute({
+  ...under,
+  path: '/charts',
+  component: lazyRouteComponent(() => import('../charts/charts-page.js'), 'ChartsPage'),
+});
+const chart = createRoute({
+  ...under,
+  path: '/charts/$what',
+  validateSearch: texts('model', 'part', 'layer', 'mold', 'gun', 'area', 'from', 'to', 'rules', 'run'),
+  component: lazyRouteComponent(() => import('../charts/chart-page.js'), 'ChartPage'),
+});
 const people = createRoute({
   ...under,
   path: '/people',
@@ -152,7 +163,7 @@ const mold = createRoute({
 /** The pages of the desk by their addresses: store, labels, quality, people, equipment. */
 export const deskRoutes = [
   ...[store, receive, mix, kit, materials, storeLot, tank, labels],
-  ...[quality, release, counts, concessions],
+  ...[quality, release, counts, concessions, charts, chart],
   ...[people, person, devices, tokens],
   ...[equipment, oneEquipment, molds, mold],
   ...[holds, hold, notice],

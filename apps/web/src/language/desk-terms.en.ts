@@ -64,4 +64,8 @@ export const deskTermsEn = {
   'term.reading': 'reading',
   'term.nonconformity': 'nonconformity',
   'term.equipment check': 'equipment check',
+  'term.air temperature': 'air temperature',
+  'term.relative humidity': 'relative humidity',
+  'term.mold temperature': 'mold temperature',
+  'term.surface above dew point': 'surface above dew point',
 } as const;

@@ -66,4 +66,8 @@ export const deskTermsEs = {
   'term.reading': 'lectura',
   'term.nonconformity': 'no conformidad',
   'term.equipment check': 'control de equipo',
+  'term.air temperature': 'temperatura del aire',
+  'term.relative humidity': 'humedad relativa',
+  'term.mold temperature': 'temperatura del molde',
+  'term.surface above dew point': 'superficie sobre el punto de rocío',
 } satisfies Record<keyof typeof deskTermsEn, string>;

@@ -1,5 +1,6 @@
 import { afterSaleEs } from './after-sale.es.js';
+import { chartsEs } from '../charts/words.es.js';
 import { es } from './es.js';
 
 /** The same in Spanish. */
-export const wholeEs = { ...es, ...afterSaleEs };
+export const wholeEs = { ...es, ...afterSaleEs, ...chartsEs };

@@ -12,6 +12,9 @@ export const QualityWays = () => {
       <Link to="/quality/counts" className="btn">
         {t('quality.counts')}
       </Link>
+      <Link to="/charts" className="btn">
+        {t('quality.charts')}
+      </Link>
       <Link to="/quality/concessions" className="btn">
         {t('quality.concessions')}
       </Link>

@@ -101,6 +101,7 @@ export const qualityEn = {
   'quality.theHullCounts': 'the hulls by where they are',
   'quality.noHulls': 'No hull is on record yet.',
   'quality.hullsByStateCaption': 'Hulls by their newest life fact',
+  'quality.charts': 'Process charts',
   'quality.concessions': 'Concessions',
   'quality.concessionsWhat': 'concessions',
   'quality.concessionsCaption': 'What is used as it is, the newest first',

@@ -103,6 +103,7 @@ export const qualityEs = {
   'quality.theHullCounts': 'los cascos según dónde están',
   'quality.noHulls': 'Aún no hay cascos registrados.',
   'quality.hullsByStateCaption': 'Cascos por su último hecho de vida',
+  'quality.charts': 'Gráficos de proceso',
   'quality.concessions': 'Concesiones',
   'quality.concessionsWhat': 'concesiones',
   'quality.concessionsCaption': 'Lo que se usa tal cual, lo más nuevo primero',

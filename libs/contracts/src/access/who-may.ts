@@ -130,6 +130,7 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
   },
   ...{ readContainer: STAFF, readStoreOfLot: STAFF, readBalance: STAFF, listBalances: STAFF, listStock: STAFF },
   ...{ listWaiting: JUDGES, countDefects: JUDGES, countHulls: JUDGES, listConcessions: JUDGES },
+  ...{ listCharts: JUDGES, readChart: JUDGES, freezeChart: QUALITY },
   ...{ listNonconformities: STAFF, listFittedItems: STAFF, moldsTreated: STAFF, readPlantRules: STAFF },
   ...{
     listDataSheets: STAFF,

@@ -77,6 +77,7 @@ import {
 import { ClaimDecisionEntity, ClaimEntity, ClaimMarkEntity, ClaimPhotoEntity } from '../../claims/claim.entity.js';
 import { WarrantyTermsEntity } from '../../warranty/warranty-terms.entity.js';
 import { PartScheduleEntity } from '../../layers/part-schedule.entity.js';
+import { ChartLimitsEntity } from '../../charts/chart-limits.entity.js';
 import { MoldCareEntity } from '../../molds/mold-care.entity.js';
 import { ClimatePointEntity } from '../../climate/climate-point.entity.js';
 import { DataSheetEntity } from '../../materials/data-sheet.entity.js';
@@ -140,6 +141,6 @@ export const TABLES = [
   ...[DefectEntity, PhotoEntity, RepairEntity, RepairDefectEntity, AcceptanceEntity, DispositionEntity],
   ...[LotCompositionEntity, ComposedLotEntity, PlaceSourceEntity, PlaceRoleEntity],
   ClimatePointEntity,
-  ...[VerdictEntity, DataSheetEntity, PlantRulesEntity, FlawLimitsEntity],
+  ...[VerdictEntity, DataSheetEntity, PlantRulesEntity, FlawLimitsEntity, ChartLimitsEntity],
   ...[RecomputationEntity, StaleLotEntity, StalePlaceEntity],
 ] as const;

@@ -28,6 +28,7 @@ import { Cases0031 } from './0031-cases.js';
 import { Notices0032 } from './0032-notices.js';
 import { Certificates0033 } from './0033-certificates.js';
 import { WithdrawnByCorrection0034 } from './0034-withdrawn-by-correction.js';
+import { Charts0037 } from './0037-charts.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -61,4 +62,5 @@ export const MIGRATIONS = [
   Notices0032,
   Certificates0033,
   WithdrawnByCorrection0034,
+  Charts0037,
 ] as const;

@@ -1,0 +1,14 @@
+import type { ReactNode } from 'react';
+import { PageWords, type TextLoaders } from '../asked/page-words.js';
+
+const LOADERS: TextLoaders = {
+  en: async () => (await import('./words.en.js')).chartsEn,
+  es: async () => (await import('./words.es.js')).chartsEs,
+};
+
+/** Gives the charts their texts, which no other page has to carry. */
+export const ChartsWords = ({ children }: { readonly children: ReactNode }) => (
+  <PageWords name="charts" loaders={LOADERS}>
+    {children}
+  </PageWords>
+);

@@ -1,0 +1,115 @@
+import type { chartsEn } from './words.en.js';
+
+/** The texts of the charts of a process, in Spanish. */
+export const chartsEs = {
+  'charts.lead':
+    '¿Lo que se mide es estable de casco a casco, se desvía, cumple lo especificado? Nada se grafica por persona.',
+  'charts.these': 'los gráficos',
+  'charts.this': 'el gráfico',
+  'charts.none': 'Todavía no hay nada que graficar: publique un plan de laminado que diga qué se debe medir.',
+  'charts.caption': 'Qué se puede graficar: lo que los planes más nuevos piden medir, y el clima',
+  'charts.what': 'Qué se mide',
+  'charts.model': 'Modelo',
+  'charts.part': 'Pieza',
+  'charts.layer': 'Capa',
+  'charts.allLayers': 'todas las capas',
+  'charts.limits': 'Límites de control',
+  'charts.notFrozen': 'sin fijar',
+  'charts.frozen': 'fijados',
+  'charts.of': '{what}: {model}, {part}, {layer}',
+  'charts.all': 'Todos los gráficos',
+  'charts.notThere': 'No existe ese gráfico. Elija uno de la lista de gráficos.',
+  'charts.mold': 'Molde',
+  'charts.gun': 'Pistola',
+  'charts.area': 'Área del taller',
+  'charts.from': 'Medidos desde',
+  'charts.to': 'hasta',
+  'charts.rules': 'Reglas de rachas',
+  'charts.rules.limits': 'solo los límites',
+  'charts.rules.four': 'cuatro reglas (Western Electric 1956)',
+  'charts.rules.eight': 'ocho reglas (Nelson 1984)',
+  'charts.run': 'Cascos seguidos de un lado',
+  'charts.asFrozen': 'como se fijó, o lo usual',
+  'charts.ownFigures':
+    '{count, plural, one {Límites de # casco que se muestra} other {Límites de los # cascos que se muestran}}: cambian con cada casco. Fíjelos de un tramo tranquilo.',
+  'charts.byFrozen': '{count, plural, one {Límites fijados con # casco} other {Límites fijados con # cascos}},',
+  'charts.period': 'del {from} al {to}',
+  'charts.fewer': 'Menos de {fewest} cascos: todavía no conviene fiarse de los límites (práctica común).',
+  'charts.history': 'Todas las veces que se fijaron límites, la más nueva primero',
+  'charts.frozenOn': 'Fijados',
+  'charts.fromPeriod': 'Con los cascos medidos',
+  'charts.hullsCounted': 'Cascos',
+  'charts.by': 'Por',
+  'charts.freeze': 'Fijar límites con un período',
+  'charts.freezeHint': 'Un tramo que muestre el proceso como debe ser, sin el problema que se busca.',
+  'charts.freezeDo': 'Fijar los límites',
+  'charts.freezeSure': 'Desde entonces los cascos se juzgan con estos límites. Queda registrado con su credencial.',
+  'charts.frozenNow':
+    '{count, plural, one {Los límites quedan fijados con # casco.} other {Los límites quedan fijados con # cascos.}}',
+  'charts.tooFewHulls':
+    'Aquí se midieron menos de dos cascos: aún no hay qué graficar. Elija otro período u otra capa.',
+  'charts.noSpread':
+    'Todos los cascos tienen la misma media: no hay dispersión con que trazar límites. ¿La galga es demasiado gruesa?',
+  'charts.whatBreaks': 'Qué incumple una regla',
+  'charts.nothingBroken': 'Ningún casco incumple una regla.',
+  'charts.moreBroken': '{count, plural, one {# casco más} other {# cascos más}}',
+  'charts.correlated':
+    'Los cascos se parecen a los anteriores (autocorrelación): los límites por rangos móviles no sirven así; busque una deriva.',
+  'charts.leftOut':
+    '{count, plural, one {# casco anterior no se muestra.} other {# cascos anteriores no se muestran.}}',
+  'charts.drawings': 'Los gráficos',
+  'charts.howToRead':
+    'En {unit}. Los cascos en el orden en que se midieron, de izquierda a derecha; toque uno para abrirlo. Cuadrado y con número: incumple una regla. Las líneas quebradas son límites de control: lo que hace el proceso, no lo especificado.',
+  'charts.drawn.means': 'Media de cada casco',
+  'charts.drawn.range': 'Rango móvil, de un casco al siguiente',
+  'charts.drawn.within': 'Desviación estándar dentro de cada casco',
+  'charts.drawn.weighted': 'Media ponderada (EWMA): deriva lenta',
+  'charts.drawn.sums': 'Sumas acumuladas (CUSUM): deriva lenta, hacia arriba y hacia abajo',
+  'charts.sentence':
+    '{hulls, plural, one {# casco} other {# cascos}} de {least} a {most} {unit}; límites de control {lower} y {upper} {unit} en el más nuevo; {marked, plural, =0 {ninguno marcado} one {# marcado} other {# marcados}}.',
+  'charts.noWithin': 'Ningún casco se midió en dos puntos: no hay gráfico dentro de los cascos.',
+  'charts.table': 'Las cifras detrás de los gráficos',
+  'charts.tableCaption': 'Casco por casco, el más nuevo primero, en {unit}',
+  'charts.hulls': 'cascos',
+  'charts.number': 'N.º',
+  'charts.hull': 'Casco',
+  'charts.read': 'Medido',
+  'charts.readings': 'Lecturas',
+  'charts.mean': 'Media',
+  'charts.movingRange': 'Rango móvil',
+  'charts.deviation': 'Dentro (s)',
+  'charts.weightedMean': 'EWMA',
+  'charts.highSum': 'Suma arriba',
+  'charts.lowSum': 'Suma abajo',
+  'charts.breaks': 'Incumple',
+  'charts.rule.one': 'más allá de {sigmas} σ',
+  'charts.rule.some': '{count} de {of} más allá de {sigmas} σ de un lado',
+  'charts.rule.run': '{count} seguidos de un lado',
+  'charts.rule.trend': '{count} seguidos en alza, o en baja',
+  'charts.rule.alternating': '{count} seguidos que suben y bajan por turnos',
+  'charts.rule.near': '{count} seguidos dentro de {sigmas} σ: demasiado tranquilo',
+  'charts.rule.far': '{count} seguidos más allá de {sigmas} σ a ambos lados: dos poblaciones',
+  'charts.rule.range': 'salto desde el casco anterior',
+  'charts.rule.spread': 'dispersión dentro del casco',
+  'charts.rule.weighted': 'media ponderada fuera de su límite',
+  'charts.rule.sum':
+    '{count, plural, one {suma acumulada fuera de su límite, desde este casco} other {suma acumulada fuera de su límite, desde # cascos atrás}}',
+  'charts.capability': 'Cómo cumplen las lecturas sus límites',
+  'charts.specification': 'Especificado para cada lectura, mínimo {least}, máximo {most} {unit}.',
+  'charts.noSpecification': 'Nada se especifica para estas lecturas: no hay capacidad que decir.',
+  'charts.specificationChanged':
+    'Las lecturas mostradas se juzgaron con límites distintos: elija una capa, o un período con un solo plan.',
+  'charts.tooCoarse':
+    'Galga demasiado gruesa: {count, plural, one {# escalón distinto} other {# escalones distintos}}; hacen falta cinco para decir una dispersión (práctica común).',
+  'charts.fewForCapability':
+    '{count, plural, one {Se midió # casco} other {Se midieron # cascos}}: hacen falta cinco para decir una capacidad (práctica común).',
+  'charts.notStable':
+    'El proceso no es estable: hay cascos que incumplen reglas. Las cifras describen estos cascos y no prometen nada de los próximos.',
+  'charts.skewed': 'Las lecturas son asimétricas: las cifras pueden fallar donde hay pocas lecturas, cerca del límite.',
+  'charts.ofLogarithms':
+    'Calculado con los logaritmos, porque las lecturas son asimétricas (ISO 22514-2 pide otro método en ese caso).',
+  'charts.byIntervals':
+    'La galga lee por escalones, {count} vistos: la dispersión es la más probable detrás de los intervalos. En ese caso no hay cifra de Cp.',
+  'charts.capabilityNote':
+    'Con intervalos del 95 % (Bissell 1990; ji cuadrado para Cp). Cp y Cpk por rangos móviles y la dispersión dentro, Pp y Ppk por todas las lecturas. {readings} lecturas, que valen como {effective} de cascos distintos: los puntos de un casco se parecen. Una l o u significa un límite de un solo lado.',
+} as const satisfies Record<keyof typeof chartsEn, string>;
