@@ -5,22 +5,22 @@ import type { Language } from '../language/language.js';
 import { useWords, WordsContext } from '../words/use-words.js';
 import { Answer } from './answer.js';
 
-/** The texts that some pages alone say, by language. */
-export type TextLoaders = Readonly<Record<Language, () => Promise<Partial<Catalogue>>>>;
+/** The texts that some pages alone say, by language, under the name that they are kept by once they were fetched. */
+export interface LateTexts extends Readonly<Record<Language, () => Promise<Partial<Catalogue>>>> {
+  readonly name: string;
+}
 
 interface PageWordsProps {
-  /** Names the texts among those that were fetched. */
-  readonly name: string;
-  readonly loaders: TextLoaders;
+  readonly texts: LateTexts;
   readonly children: ReactNode;
 }
 
 /** Gives pages the texts that no other page has to carry. */
-export const PageWords = ({ name, loaders, children }: PageWordsProps) => {
+export const PageWords = ({ texts, children }: PageWordsProps) => {
   const { t, language } = useWords();
   const query = useQuery({
-    queryKey: ['texts', name, language],
-    queryFn: loaders[language],
+    queryKey: ['texts', texts.name, language],
+    queryFn: texts[language],
     staleTime: Infinity,
     networkMode: 'always',
   });

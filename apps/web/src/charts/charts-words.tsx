@@ -1,14 +1,13 @@
 import type { ReactNode } from 'react';
-import { PageWords, type TextLoaders } from '../asked/page-words.js';
+import { PageWords, type LateTexts } from '../asked/page-words.js';
 
-const LOADERS: TextLoaders = {
+const TEXTS: LateTexts = {
+  name: 'charts',
   en: async () => (await import('./words.en.js')).chartsEn,
   es: async () => (await import('./words.es.js')).chartsEs,
 };
 
 /** Gives the charts their texts, which no other page has to carry. */
 export const ChartsWords = ({ children }: { readonly children: ReactNode }) => (
-  <PageWords name="charts" loaders={LOADERS}>
-    {children}
-  </PageWords>
+  <PageWords texts={TEXTS}>{children}</PageWords>
 );
