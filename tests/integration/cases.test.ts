@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import type { CaseAnswer, CasePage, CaseView, LookAgain, LookView } from '@hull-record/contracts';
 import { looked } from '../support/looked.js';
+import { outOfOrder } from '../support/papers/paper.js';
+import { readPaper } from '../support/papers/read-paper.js';
 import { startService, type RunningService } from '../support/service.js';
 import { kg, PORT_SIDE, Shop, type Fields } from '../support/shop.js';
 import { FILED } from '../support/write-samples-claims.js';
@@ -122,6 +124,26 @@ describe('a case', () => {
     expect(others).toMatchObject({ withClaim: 0, expected: null, interval: null, range: { lower: 0 } });
   });
 
+  it('prints as a report that holds all it takes to work it out again, and counts every look', async () => {
+    const report = '/api/cases/C-1/looks/1/report.pdf';
+    const { text, headers, bytes } = await readPaper(service, report);
+    const one = await shop.read<LookView>('/api/cases/C-1/looks/1');
+    const words = [
+      ...['C-1', 'Blisters of the spring', 'look 1 of 3', 'associated with BAD: 6 of 7', 'Exploratory'],
+      ...['begun', 'months in service', '2026-', '23 hulls', '1 hull left out (4.17 %', '1 of them with a claim'],
+      ...['by quality', 'Version', '1 of 1', 'Blister', 'left the place of manufacture', '2026-09-30', 'seed 7'],
+      ...['BAD', '6 of 7 hulls', 'hazard odds', '6 / 1', '0 / 16', 'S-BAD', 'Vinyl ester resin', '1 %: 6 of 8'],
+      ...['cannot be judged', 'Runner-up', 'No people', 'midship, inner half, port', '90 % interval', '2026-10'],
+      ...['retained samples of BAD', 'Kalbfleisch', 'Kulldorff', one.frozen.sha256],
+      ...[one.inputsSha256 ?? '', one.answerSha256 ?? '', 'RFC 8785'],
+    ];
+    expect(outOfOrder(text, words)).toBeUndefined();
+    expect(text).not.toContain('counsel');
+    expect(text).not.toMatch(/QUA-1|LAM-1|NaN|undefined|null/);
+    expect(headers.get('content-disposition')).toBe('inline; filename="inquiry-C-1-1.pdf"');
+    expect((await readPaper(service, report)).bytes.equals(bytes)).toBe(true);
+  });
+
   it('is cut off the day before the first hold on a lot in hulls that had left', async () => {
     await shop.act('/api/lots/BAD/holds', { kind: 'quality', reason: 'suspect', happenedAt: '2026-08-20T15:00:00Z' });
     await shop.act('/api/cases', { code: 'C-3', title: 'Blisters' });
@@ -138,11 +160,14 @@ describe('a case', () => {
     await opened('C-4', {}, { underCounsel: true, readers: ['QUA-1'] });
     const status = async (badge: string, code: string): Promise<unknown> => {
       const answer = await fetch(`${service.url}/api/cases/${code}`, { headers: await service.signedIn(badge) });
-      return [answer.status, (await answer.text()).replaceAll(code, 'N').replace(/"instance":"[^"]*"/, '')];
+      return [answer.status, (await answer.text()).replaceAll(code.slice(0, 3), 'N').replace(/"instance":"[^"]*"/, '')];
     };
     expect(await status('QUA-1', 'C-4')).toEqual([200, expect.stringContaining('"underCounsel":true')]);
     expect(await status('LAM-1', 'C-4')).toEqual(await status('LAM-1', 'C-9'));
     expect((await shop.read<CasePage>('/api/cases')).items.map(({ code }) => code)).toContain('C-4');
+    await looked(shop, 'C-4');
+    expect((await readPaper(service, '/api/cases/C-4/looks/1/report.pdf')).text).toContain('thedirectionofcounsel');
+    expect(await status('LAM-1', 'C-4/looks/1/report.pdf')).toEqual(await status('LAM-1', 'C-9/looks/1/report.pdf'));
     const listed = await fetch(`${service.url}/api/cases`, { headers: await service.signedIn('LAM-1') });
     expect(await listed.text()).not.toContain('C-4');
   });

@@ -1,10 +1,12 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import { looked } from '../support/looked.js';
 import { CHECKED_BY, qpdfFaults } from '../support/papers/qpdf.js';
 import { WRITINGS } from '../support/papers/scripts.js';
 import { structureFaults } from '../support/papers/structure-faults.js';
 import { startService, type RunningService } from '../support/service.js';
 import { Shop } from '../support/shop.js';
 import { recordWhole } from '../support/whole-record.js';
+import { FREEZE } from '../support/write-samples-cases.js';
 
 let service: RunningService;
 let shop: Shop;
@@ -16,6 +18,9 @@ beforeAll(async () => {
   for (const [, note] of WRITINGS) await shop.defect('86-1-H', { layer: 'L2', note });
   await shop.act('/api/equipment/MG-1/checks', { what: 'reference film', good: true });
   await shop.act('/api/equipment/MG-1/checks', { what: 'reference film', good: false });
+  await shop.act('/api/cases', { code: 'C-1', title: 'Blisters' });
+  await shop.act('/api/cases/C-1/settings', FREEZE);
+  await looked(shop, 'C-1');
 }, 60_000);
 afterAll(() => service.close());
 
@@ -50,6 +55,7 @@ const PAPERS: readonly (readonly [name: string, make: () => Promise<Buffer>])[] 
   ['hold-point sheet', () => get('parts/86-1-H/hold-points.pdf')],
   ['repair order', () => get('parts/86-1-H/repair-order.pdf')],
   ['equipment recall list', () => get('equipment/MG-1/recall.pdf')],
+  ['inquiry report', () => get('cases/C-1/looks/1/report.pdf')],
   ['sheet of labels', () => labels('a4-70x37')],
   ['roll of labels', () => labels('roll-62x29')],
 ];

@@ -28,4 +28,10 @@ export const paperRoutes = {
     summary: 'Checks of equipment, and all that was read or sprayed with it while it may have been unfit, as PDF.',
     produces: 'application/pdf',
   }),
+  inquiryReport: get({
+    path: '/api/cases/:case/looks/:look/report.pdf',
+    tag: 'papers',
+    summary: 'What a look at a case found and how sure, how it was judged, and how to work it out again, as PDF.',
+    produces: 'application/pdf',
+  }),
 } as const;

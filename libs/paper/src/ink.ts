@@ -5,6 +5,7 @@ export const INK = {
   hair: '#B9B6AC',
   hatch: '#33425F',
   ghost: '#A6A9AF',
+  pale: '#DAD7CE',
   mark: '#2B2F38',
   white: '#FFFFFF',
 } as const;

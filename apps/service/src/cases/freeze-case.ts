@@ -8,7 +8,7 @@ import { sha256 } from '../platform/ids.js';
 import { InvalidRequest, NotThere } from '../platform/refusals.js';
 import { CaseSettingsEntity } from './case.entity.js';
 import { cutOffOf } from './cut-off.js';
-import { findCase } from './find-case.js';
+import { findCase } from '../platform/cases/find-case.js';
 import { settingsOf } from './settings.js';
 
 export interface Frozen {

@@ -5,7 +5,7 @@ import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { NotThere, Unprocessable } from '../platform/refusals.js';
 import { CaseLookEntity } from './case.entity.js';
-import { findCase } from './find-case.js';
+import { findCase } from '../platform/cases/find-case.js';
 import { nextOf } from './freeze-case.js';
 import { askForLook } from './look-job.js';
 

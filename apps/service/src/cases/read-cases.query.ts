@@ -5,7 +5,7 @@ import { personNow } from '../platform/access/call.js';
 import { readAsOne } from '../platform/database/read-as-one.js';
 import { standing } from '../platform/facts/standing.js';
 import { readTimeCursor, toPage } from '../platform/http/cursor.js';
-import { findCase, maySee } from './find-case.js';
+import { findCase, maySee } from '../platform/cases/find-case.js';
 
 const BY = (entry: string): string =>
   `(select w.badge from fact.journal e join fact.person w on w.root = e.person_id where e.id = ${entry} limit 1)`;

@@ -8,7 +8,7 @@ import { sha256 } from '../platform/ids.js';
 import { PhotoStore } from '../platform/photos/photo-store.js';
 import { Conflict, NotThere } from '../platform/refusals.js';
 import { answerOf } from './answer/answer-of.js';
-import { findCase } from './find-case.js';
+import { findCase } from '../platform/cases/find-case.js';
 import type { CaseInputs } from './inputs/case-inputs.js';
 import { FROZEN, LOOK_COLUMNS } from './read-cases.query.js';
 import type { CaseSettings } from './settings.js';

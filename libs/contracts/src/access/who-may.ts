@@ -60,7 +60,7 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
   ...{ fileOwnClaim: ['dealer'], listOwnClaims: ['dealer'], addOwnClaimPhoto: ['dealer'] },
   // cases
   ...{ openCase: CASES, freezeCase: CASES, lookAtCase: CASES },
-  ...{ listCases: CLAIMS, readCase: CLAIMS, readLook: CLAIMS, computeLookAgain: CASES },
+  ...{ listCases: CLAIMS, readCase: CLAIMS, readLook: CLAIMS, inquiryReport: CLAIMS, computeLookAgain: CASES },
   // what the plant works by
   ...{ registerMaterial: ['receiving', 'quality'], issueDataSheet: QUALITY, registerModel: QUALITY },
   ...{ publishSchedule: QUALITY, registerMold: QUALITY, moveToSchedule: QUALITY, setPlantRules: QUALITY },

@@ -7,6 +7,8 @@ import { NoticePapersController } from './notice/notice-papers.controller.js';
 import { NoticePapers } from './notice/notice-papers.query.js';
 import { HoldPointsController } from './hold-points/hold-points.controller.js';
 import { DrawHoldPoints } from './hold-points/hold-points.query.js';
+import { InquiryController } from './inquiry/inquiry.controller.js';
+import { DrawInquiry } from './inquiry/inquiry.query.js';
 import { LotReportController } from './lot-report/lot-report.controller.js';
 import { DrawLotReport } from './lot-report/lot-report.query.js';
 import { RepairOrderController } from './repair-order/repair-order.controller.js';
@@ -21,7 +23,16 @@ import { DrawRepairOrder } from './repair-order/repair-order.query.js';
     HoldPointsController,
     RepairOrderController,
     EquipmentRecallController,
+    InquiryController,
   ],
-  providers: [DrawHeldHulls, NoticePapers, DrawLotReport, DrawHoldPoints, DrawRepairOrder, DrawEquipmentRecall],
+  providers: [
+    DrawHeldHulls,
+    NoticePapers,
+    DrawLotReport,
+    DrawHoldPoints,
+    DrawRepairOrder,
+    DrawEquipmentRecall,
+    DrawInquiry,
+  ],
 })
 export class PapersModule {}

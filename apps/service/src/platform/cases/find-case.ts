@@ -1,6 +1,6 @@
 import type { EntityManager } from 'typeorm';
-import { standing } from '../platform/facts/standing.js';
-import { NotThere } from '../platform/refusals.js';
+import { standing } from '../facts/standing.js';
+import { NotThere } from '../refusals.js';
 
 /** SQL that is true for a case that the person `person` may see; one under counsel, for those named alone. */
 export const maySee = (alias: string, person: string): string => `(
