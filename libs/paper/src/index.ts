@@ -24,6 +24,7 @@ export type * from './notice/notice-view.js';
 export { drawInquiry } from './inquiry/draw-inquiry.js';
 export type * from './inquiry/inquiry-view.js';
 export type * from './inquiry/class-view.js';
+export type * from './inquiry/said.js';
 export type * from './inquiry/ahead-view.js';
 export type * from './inquiry/places-view.js';
 export type * from './inquiry/triangle-view.js';

@@ -1,4 +1,4 @@
-import type { Said } from './inquiry-view.js';
+import type { Said } from './said.js';
 
 /** What is known by age, and how many more first claims to expect. */
 export interface AheadView {

@@ -12,6 +12,10 @@ const CRUDE_SAYS =
   'The raw table takes all hulls at once, whatever their age and build period. Where it and the stratified test differ ' +
   'tenfold, age or build period goes with what is compared, and the stratified test holds.';
 
+const TOGETHER_SAYS =
+  'Lots in exactly the same hulls are one class: no figure can tell them apart. To tell them apart takes retained samples of ' +
+  'each, or hulls that have one and not the other.';
+
 /** Classes with observed over expected claims on one axis: the first under a heading of its own kind. */
 export const forestTable = (fonts: Fonts, rows: readonly RowView[]): Block => {
   const axis = ratioAxis(rows.map(({ ratio }) => ratio));
@@ -21,8 +25,8 @@ export const forestTable = (fonts: Fonts, rows: readonly RowView[]): Block => {
       { title: 'Class', share: 0.24 },
       { title: 'Claims', share: 0.15 },
       { title: 'Observed / expected', share: 0.25 },
-      { title: 'Ratio, 95 %', share: 0.15 },
-      { title: 'p, q', share: 0.21 },
+      { title: 'Ratio, 95 %', share: 0.19 },
+      { title: 'p, q', share: 0.17 },
     ],
     [...rows.map((row) => forestRow(row, ratioCell(row, axis))), axisRow(fonts, axis)],
   );
@@ -78,7 +82,7 @@ export const memberBlocks = (fonts: Fonts, classes: readonly ClassView[]): reado
         ]),
       ),
     ),
-  ).flatMap((block) => [group(fonts, 'What each class is'), block]);
+  ).flatMap((block) => [group(fonts, 'What each class is'), block, text(fonts, [para(TOGETHER_SAYS, 'note')])]);
 
 const classCell = (named: string, together: string | null, nearly: string | null): Cell => ({
   paragraphs: [

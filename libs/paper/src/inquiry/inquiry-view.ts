@@ -2,10 +2,8 @@ import type { PaperView } from '../papers/paper-view.js';
 import type { AheadView } from './ahead-view.js';
 import type { ClassView, RowView } from './class-view.js';
 import type { PlacesView } from './places-view.js';
+import type { Said } from './said.js';
 import type { TriangleView } from './triangle-view.js';
-
-/** A label with what it says. */
-export type Said = readonly [label: string, value: string];
 
 /** A look at a case, worded and rounded: everything the paper prints, and the numbers that its pictures draw. */
 export interface InquiryView extends PaperView {

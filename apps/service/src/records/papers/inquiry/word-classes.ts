@@ -13,15 +13,21 @@ export const wordRow = (row: CaseClass | OtherExposure, family: string): Omit<Ro
     ratio: row.ratio,
     ratioText: row.ratio.ratio === null ? 'not told' : ratio(row.ratio.ratio),
     limits: `${ratio(row.ratio.lower ?? 0)} to ${ratio(row.ratio.upper)}`,
-    odds: `hazard odds ${ratio(row.hazardOdds.ratio)} (${ratio(row.hazardOdds.lower ?? 0)} to ${ratio(row.hazardOdds.upper)})`,
+    odds: wordOdds(row.hazardOdds),
     crude: {
       exposed: `${exposedWithClaim} / ${exposedWithout}`,
       others: `${othersWithClaim} / ${othersWithout}`,
       p: chance(row.crude.p),
-      differs: row.mixedWithAge ? 'differs tenfold: age or build period mixes in, this one holds' : null,
+      differs: row.mixedWithAge ? 'differ tenfold: this one holds' : null,
     },
   };
 };
+
+/** Odds of a claim, at each age, of exposed hulls against the others: words are given by the lower limit. */
+const wordOdds = ({ ratio: middle, lower, upper }: CaseClass['hazardOdds']): string =>
+  middle === null || upper === null
+    ? `hazard odds at least ${ratio(lower ?? 0)}`
+    : `hazard odds ${ratio(middle)}, ${ratio(lower ?? 0)} to ${ratio(upper)}`;
 
 /** Classes of lots: those in the same hulls are one, under the names of all. */
 export const wordClass = (row: CaseClass): ClassView => ({
@@ -31,10 +37,7 @@ export const wordClass = (row: CaseClass): ClassView => ({
     ...{ lot, family, material: material ?? 'not told apart' },
     supplierLot: supplierLot === null ? 'no supplier’s lot' : `supplier’s lot ${supplierLot}`,
   })),
-  together:
-    row.lots.length > 1
-      ? 'In exactly the same hulls: one suspect, of which the data cannot say which lot. To tell them apart: retained samples of each, or hulls with one and not the other.'
-      : null,
+  together: row.lots.length > 1 ? 'One suspect: the data cannot say which lot.' : null,
   nearly:
     row.nearlySame.length === 0 ? null : `In nearly the same hulls, hardly told apart: ${row.nearlySame.join(', ')}`,
   adjusted:

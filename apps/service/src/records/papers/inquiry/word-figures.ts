@@ -1,4 +1,4 @@
-import { count, decimal } from '../../word-values.js';
+import { count } from '../../word-values.js';
 
 /** A chance with two digits that count, such as "0.00042" or "1.3e-9"; words where there is none. */
 export const chance = (p: number | null): string => {
@@ -10,7 +10,7 @@ export const chance = (p: number | null): string => {
 /** A ratio with three digits that count; without a bound where there is none. */
 export const ratio = (value: number | null): string => {
   if (value === null) return 'without bound';
-  return value >= 1_000 ? value.toExponential(1).replace('+', '') : decimal(value, value < 10 ? 2 : 1);
+  return value >= 1_000 ? value.toExponential(1).replace('+', '') : String(Number(value.toPrecision(3)));
 };
 
 /** "12.5 %": a share with three digits that count. */
