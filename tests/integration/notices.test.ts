@@ -1,7 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import type { DutyView, NoticeView, Recipient } from '@hull-record/contracts';
+import type { ClaimView, DutyView, NoticeView, Recipient } from '@hull-record/contracts';
 import { startService, type RunningService } from '../support/service.js';
-import { kg, Shop, type Fields } from '../support/shop.js';
+import { kg, PORT_SIDE, Shop, type Fields } from '../support/shop.js';
+import { FREEZE } from '../support/write-samples-cases.js';
+import { FILED } from '../support/write-samples-claims.js';
 
 let service: RunningService;
 let shop: Shop;
@@ -178,6 +180,33 @@ describe('the worked test of lot G-17 (trade facts section 2.1)', () => {
       409,
       '/problems/reported-already',
     ]);
+  });
+});
+
+describe('a claim of a hull that a letter went to', () => {
+  const claimed = async (hull: string, reportedOn: string): Promise<ClaimView> => {
+    const told = { ...FILED, noticedOn: undefined, moisture: undefined, reportedOn, spots: [{ place: PORT_SIDE }] };
+    const id = await shop.act(`/api/hulls/${hull}/claims`, { ...told, ...at('2026-06-01') });
+    return shop.read(`/api/claims/${id}`);
+  };
+
+  it('counts as prompted when it was reported after the letter was mailed, unless somebody says otherwise', async () => {
+    expect(await claimed('H4', '2026-03-19')).toMatchObject({ prompted: false, foundByReason: null });
+    const after = await claimed('H3', '2026-03-21');
+    expect(after).toMatchObject({
+      ...{ prompted: true, foundBy: 'after a notice' },
+      foundByReason: 'A letter of notice DN-1 was mailed on 2026-03-20, before it was reported.',
+    });
+    const why = { foundBy: 'owner or dealer', reason: 'They had not read it.', ...at('2026-06-02') };
+    await shop.act(`/api/claims/${after.id}/marks`, why);
+    expect(await shop.read(`/api/claims/${after.id}`)).toMatchObject({ prompted: false, foundByReason: why.reason });
+  });
+
+  it('cuts a case off the day before the first letter, when no hold went before', async () => {
+    await shop.act('/api/cases', { code: 'C-1', title: 'Blisters', ...at('2026-06-03') });
+    const { cutOff: _named, ...settings } = FREEZE;
+    const { result } = await shop.receipt('/api/cases/C-1/settings', { ...settings, ...at('2026-06-03') });
+    expect(result).toMatchObject({ cutOff: '2026-03-19', cutOffBecause: expect.stringContaining('first letter') });
   });
 });
 

@@ -17,6 +17,15 @@ const FIRST_HOLD = `
       where s.source_id = h.lot_id)
   order by h.happened_at limit 1`;
 
+/** The first letter of a notice after the first claim of this kind: whoever has one looks for what it says. */
+const FIRST_LETTER = `
+  select to_char((m.happened_at at time zone p.time_zone) - interval '1 day', 'YYYY-MM-DD') as day
+  from fact.notice_mailing m join fact.plant p on p.id = m.plant_id
+  where m.plant_id = $1 and m.happened_at <= $3 and ${standing('m')}
+    and (m.happened_at at time zone p.time_zone)::date > (
+      select min(coalesce(c.noticed_on, c.reported_on)) from fact.claim c where c.plant_id = $1 and c.kind = $2 and ${standing('c')})
+  order by m.happened_at limit 1`;
+
 const TODAY = `select to_char($2::timestamptz at time zone p.time_zone, 'YYYY-MM-DD') as day from fact.plant p where p.id = $1`;
 
 /** The day until which hulls are looked at, and why. */
@@ -26,8 +35,17 @@ export const cutOffOf = async (
 ): Promise<{ readonly cutOff: string; readonly cutOffBecause: string }> => {
   if (cutOff !== undefined) return { cutOff, cutOffBecause: 'as named' };
   const { plantId } = fact.author;
-  const [held] = await fact.tx.query<{ day: string }[]>(FIRST_HOLD, [plantId, kind, fact.happenedAt]);
-  if (held) return { cutOff: held.day, cutOffBecause: 'the day before the first hold on a lot in hulls that had left' };
+  const firstOf = async (sql: string): Promise<string> => {
+    const [found] = await fact.tx.query<{ day: string }[]>(sql, [plantId, kind, fact.happenedAt]);
+    return found?.day ?? '9999';
+  };
+  const [held, mailed] = [await firstOf(FIRST_HOLD), await firstOf(FIRST_LETTER)];
+  if (mailed < held) return { cutOff: mailed, cutOffBecause: 'the day before the first letter of a notice was mailed' };
+  if (held !== '9999')
+    return { cutOff: held, cutOffBecause: 'the day before the first hold on a lot in hulls that had left' };
   const [today] = (await fact.tx.query<{ day: string }[]>(TODAY, [plantId, fact.happenedAt])) as [{ day: string }];
-  return { cutOff: today.day, cutOffBecause: 'the day on which the settings were frozen; there was no hold' };
+  return {
+    cutOff: today.day,
+    cutOffBecause: 'the day on which the settings were frozen; there was no hold and no letter',
+  };
 };

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { ClaimView } from '@hull-record/contracts';
 import { blisterHint } from '@hull-record/trade';
 import { DataSource, type EntityManager } from 'typeorm';
-import { foundBy } from '../platform/claims/claim.sql.js';
+import { foundBy, foundByReason } from '../platform/claims/claim.sql.js';
 import { readAsOne } from '../platform/database/read-as-one.js';
 import { standing } from '../platform/facts/standing.js';
 import { defectMark } from '../platform/marks/marks.js';
@@ -16,8 +16,7 @@ const BY = (entry: string): string =>
 
 const READ = `
   select ${CLAIM_COLUMNS}, c.symptoms, c.grade, c.looks, ${foundBy('c')} as "foundBy",
-    (select m.reason from fact.claim_mark m where m.claim_id = c.root and ${standing('m')}
-       order by m.happened_at desc, m.recorded_at desc, m.id limit 1) as "foundByReason",
+    ${foundByReason('c')} as "foundByReason",
     c.hours_ashore as "hoursAshore", c.moisture, c.says, ${BY('c.entry_id')} as by, c.happened_at as "happenedAt",
     coalesce((select json_agg(json_build_object('id', d.root, 'mark', ${defectMark('d')}, 'part', p.number, 'place', d.place,
         'zone', d.zone, 'lengthMm', d.length_mm) order by p.number, d.number)

@@ -29,6 +29,7 @@ import { Notices0032 } from './0032-notices.js';
 import { Certificates0033 } from './0033-certificates.js';
 import { WithdrawnByCorrection0034 } from './0034-withdrawn-by-correction.js';
 import { Charts0037 } from './0037-charts.js';
+import { LettersByHull0039 } from './0039-letters-by-hull.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -63,4 +64,5 @@ export const MIGRATIONS = [
   Certificates0033,
   WithdrawnByCorrection0034,
   Charts0037,
+  LettersByHull0039,
 ] as const;
