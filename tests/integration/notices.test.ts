@@ -202,6 +202,13 @@ describe('a claim of a hull that a letter went to', () => {
     expect(await shop.read(`/api/claims/${after.id}`)).toMatchObject({ prompted: false, foundByReason: why.reason });
   });
 
+  it('is a day from which somebody might argue that the builder knew', async () => {
+    expect((await duty()).arguable).toContainEqual({
+      on: '2026-03-19',
+      what: 'a claim (blister) of hull H4 was reported',
+    });
+  });
+
   it('cuts a case off the day before the first letter, when no hold went before', async () => {
     await shop.act('/api/cases', { code: 'C-1', title: 'Blisters', ...at('2026-06-03') });
     const { cutOff: _named, ...settings } = FREEZE;

@@ -30,9 +30,12 @@ export const ARGUABLE = `
     union all (select ${dayIn('d.happened_at', 'd.plant_id')}, 'a defect (' || d.kind || ') was reported on hull ' || n.as_printed || ', which had left', d.recorded_at
       from fact.defect d join fact.joint j on j.part_id = d.part_id and ${standing('j')}
       join fact.hull_number n on n.hull_id = j.hull_id and n.kind = 'hull number'
-      where j.hull_id = any($2) and ${standing('d')} and exists (select from fact.life_fact f where f.hull_id = j.hull_id
+      where j.hull_id = any($2) and d.claim_id is null and ${standing('d')} and exists (select from fact.life_fact f where f.hull_id = j.hull_id
         and f.what in ('left the place of manufacture', 'at dealer', 'sold to first purchaser', 'exported') and f.happened_at <= d.happened_at and ${standing('f')})
-      order by d.happened_at limit 1)) x
+      order by d.happened_at limit 1)
+    union all (select to_char(c.reported_on, 'YYYY-MM-DD'), 'a claim (' || c.kind || ') of hull ' || n.as_printed || ' was reported', c.recorded_at
+      from fact.claim c join fact.hull_number n on n.hull_id = c.hull_id and n.kind = 'hull number'
+      where c.hull_id = any($2) and ${standing('c')} order by c.reported_on, c.recorded_at, c.id limit 1)) x
   order by x.on, x.recorded_at, x.what`;
 
 /** SQL of letters of notice `$1`, the oldest first. */
