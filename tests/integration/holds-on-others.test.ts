@@ -89,6 +89,47 @@ describe('a hold on something else', () => {
     ]);
   });
 
+  it('on a gun, a gauge or a mold is said to whoever works with it, and no more once it is lifted', async () => {
+    for (const [code, kind] of [
+      ['GUN-H', 'gun'],
+      ['MG-H', 'gauge'],
+    ])
+      await shop.act('/api/equipment', { code, kind, description: 'On hold' });
+    await shop.act('/api/molds', { code: 'M-86-H', model: 'TS86', partKind: 'hull molding' });
+    await shop.receive('GEL-H', 'GEL-W');
+    await shop.act('/api/guns/GUN-H/hook-ups', { feed: 'resin', lot: 'GEL-H' });
+    const holds: string[] = [];
+    for (const on of [
+      { what: 'equipment', code: 'GUN-H' },
+      { what: 'equipment', code: 'MG-H' },
+      { what: 'mold', code: 'M-86-H' },
+    ])
+      holds.push(await shop.act('/api/holds', { on, kind: 'safety', reason: 'found unfit' }));
+    const work = async (hull: string): Promise<readonly unknown[]> => {
+      const begun = await shop.receipt('/api/hulls', { number: hull, model: 'TS86', mold: 'M-86-H' });
+      const at = shop.tick();
+      const made = await shop.receipt(`/api/parts/${hull}-H/layers`, {
+        ...{
+          layer: 'L1',
+          startedAt: at,
+          endedAt: at,
+          happenedAt: at,
+          doneBy: ['LAM-1'],
+          used: [{ gun: 'GUN-H', feed: 'resin', amount: kg(18) }],
+        },
+      });
+      const read = await shop.film(String(made['id']), [[16, 18]], { equipment: 'MG-H' });
+      return [begun, made, read].map(({ result }) => (result['warnings'] as string[]).filter((w) => /on hold/.test(w)));
+    };
+    expect(await work('H-1')).toEqual([
+      [expect.stringContaining('State 1 of mold M-86-H is on hold (safety): found unfit')],
+      [expect.stringContaining('Equipment GUN-H is on hold (safety): found unfit')],
+      [expect.stringContaining('Equipment MG-H is on hold (safety): found unfit')],
+    ]);
+    for (const id of holds) await shop.act(`/api/holds/${id}/lifts`, { reason: 'overhauled' });
+    expect(await work('H-2')).toEqual([[], [], []]);
+  });
+
   it('a part that is in no hull stands for itself, until it is joined', async () => {
     await shop.receive('VE-M', 'RES-VE');
     await shop.startHull('M-1');

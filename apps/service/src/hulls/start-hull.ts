@@ -5,6 +5,7 @@ import { Conflict, InvalidRequest } from '../platform/refusals.js';
 import type { Fact, Found } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { LifeFactEntity } from '../platform/life/life-fact.entity.js';
+import { warnOfHeldMold } from '../platform/holds/warn-of-holds.js';
 import { warnOfCare } from '../platform/molds/warn-of-care.js';
 import { findTooling } from './find-tooling.js';
 import { HullNumberEntity } from './hull-number.entity.js';
@@ -39,6 +40,7 @@ export class StartHull {
       await fact.insert(JointEntity, { hullId, partId, turn: 1, makers: [fact.author.personId] });
       await fact.insert(LifeFactEntity, { hullId, what: 'part started', dealerId: null, market: null, note: part });
       await warnOfCare(fact, moldId);
+      await warnOfHeldMold(fact, moldId);
       return { number, part, scheduleVersion: tooling.version, ...fact.found() };
     });
   }

@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { StartPart as Request } from '@hull-record/contracts';
 import type { Found } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { warnOfHeldMold } from '../platform/holds/warn-of-holds.js';
 import { warnOfCare } from '../platform/molds/warn-of-care.js';
 import { findTooling } from './find-tooling.js';
 import { PartEntity } from './part.entity.js';
@@ -16,6 +17,7 @@ export class StartPart {
       const { modelId, moldId, scheduleId, version } = await findTooling(fact, request);
       await fact.insert(PartEntity, { number: request.number, kind: request.kind, modelId, moldId, scheduleId });
       await warnOfCare(fact, moldId);
+      await warnOfHeldMold(fact, moldId);
       return { number: request.number, scheduleVersion: version, ...fact.found() };
     });
   }

@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { ReadJoint, TakeReadings as Request } from '@hull-record/contracts';
 import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
+import { holdsOnEquipment } from '../platform/holds/warn-of-holds.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { InvalidRequest } from '../platform/refusals.js';
 import { findRead, type ReadKind } from './find-read.js';
@@ -52,7 +53,8 @@ export class TakeReadings {
           rule,
         })),
       );
-      const taken = summary(judged, ids, numbers, gaugeWarnings(request));
+      const held = equipmentId === null ? [] : await holdsOnEquipment(fact, equipmentId);
+      const taken = summary(judged, ids, numbers, [...gaugeWarnings(request), ...held]);
       if (of === 'lot') await openOutside(fact, about.root, request, taken);
       return taken;
     });

@@ -2,6 +2,7 @@ import type { Taken } from '@hull-record/contracts';
 import { dimensionOf, splitByCatalyst, type UnitCode } from '@hull-record/trade';
 import type { Fact } from '../facts/fact.js';
 import { standing } from '../facts/standing.js';
+import { holdsOnEquipment } from '../holds/warn-of-holds.js';
 import { childId } from '../ids.js';
 import { NotThere, Unprocessable } from '../refusals.js';
 import { drawFromGun } from './draw.js';
@@ -26,6 +27,7 @@ export const spray = async (fact: Fact, entry: Taken, at: Date, pointer: string)
   const gun = entry.gun as string;
   const [found] = await fact.tx.query<{ id: string; percent: number | null }[]>(GUN, [fact.author.plantId, gun, at]);
   if (!found) throw new NotThere('gun', gun, `${pointer}/gun`);
+  for (const says of await holdsOnEquipment(fact, found.id, at)) fact.warn(says);
   const { amount } = entry;
   if (entry.feed !== undefined) return [await drawFromGun(fact, found.id, entry.feed, { amount, at, pointer })];
   const spray = { sprayId: childId(fact.id, `spray/${pointer}`), sprayed: amount.quantity };
