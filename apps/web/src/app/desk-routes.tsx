@@ -77,6 +77,17 @@ const warranty = createRoute({
   validateSearch: texts('model'),
   component: lazyRouteComponent(() => import('../warranty/warranty-page.js'), 'WarrantyPage'),
 });
+const cases = createRoute({
+  ...under,
+  path: '/cases',
+  component: lazyRouteComponent(() => import('../cases/cases-page.js'), 'CasesPage'),
+});
+const oneCase = createRoute({
+  ...under,
+  path: '/cases/$case',
+  validateSearch: texts('look'),
+  component: lazyRouteComponent(() => import('../cases/case-page.js'), 'CasePage'),
+});
 const labels = createRoute({
   ...under,
   path: '/labels',
@@ -167,5 +178,5 @@ export const deskRoutes = [
   ...[people, person, devices, tokens],
   ...[equipment, oneEquipment, molds, mold],
   ...[holds, hold, notice],
-  ...[claims, newClaim, claim, warranty],
+  ...[claims, newClaim, claim, warranty, cases, oneCase],
 ] as const;

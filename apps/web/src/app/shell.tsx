@@ -98,6 +98,7 @@ const DeskWays = () => {
       {may('registerPerson') ? <Link to="/people">{t('people.title')}</Link> : null}
       {may('listHolds') ? <Link to="/holds">{t('holds.title')}</Link> : null}
       {may('listClaims') ? <Link to="/claims">{t('app.nav.claims')}</Link> : null}
+      {may('listCases') ? <Link to="/cases">{t('app.nav.cases')}</Link> : null}
     </>
   );
 };

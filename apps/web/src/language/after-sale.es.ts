@@ -1,5 +1,6 @@
+import { casesEs } from '../cases/words.es.js';
 import { claimsEs } from '../claims/words.es.js';
 import { warrantyEs } from '../warranty/words.es.js';
 
 /** The same in Spanish. */
-export const afterSaleEs = { ...claimsEs, ...warrantyEs };
+export const afterSaleEs = { ...claimsEs, ...warrantyEs, ...casesEs };

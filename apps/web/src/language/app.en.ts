@@ -6,6 +6,7 @@ export const appEn = {
   'app.nav.hulls': 'Hulls',
   'app.nav.lots': 'Lots',
   'app.nav.claims': 'Claims',
+  'app.nav.cases': 'Cases',
   'app.nav.search': 'Search',
   'app.nav.settings': 'Settings',
   'app.find': 'Find from here',

@@ -8,6 +8,7 @@ export const appEs = {
   'app.nav.hulls': 'Cascos',
   'app.nav.lots': 'Lotes',
   'app.nav.claims': 'Reclamos',
+  'app.nav.cases': 'Casos',
   'app.nav.search': 'Buscar',
   'app.nav.settings': 'Ajustes',
   'app.find': 'Buscar desde aquí',

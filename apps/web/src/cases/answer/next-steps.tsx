@@ -1,0 +1,49 @@
+import { Link } from '@tanstack/react-router';
+import type { CaseAnswer } from '@hull-record/contracts';
+import { HullLink, LotLink } from '../../record/links.js';
+import { Joined } from '../../ui/joined.js';
+import { Said } from '../../words/text.js';
+import { useWords } from '../../words/use-words.js';
+import { hullsToInspect } from './named-in.js';
+
+/** What would settle it, with the ways to the lots, the hulls that hold them, and the hulls to look at. */
+export const NextSteps = ({ answer: { next, classes } }: { readonly answer: CaseAnswer }) => {
+  const { t } = useWords();
+  const [leader] = classes.filter(({ strength }) => strength !== 'none');
+  const hulls = hullsToInspect(next);
+  return (
+    <>
+      <ul className="plain sentences">
+        {next.map((each) => (
+          <li key={each}>
+            <Said text={each} />
+          </li>
+        ))}
+      </ul>
+      {leader === undefined ? null : (
+        <ul className="plain">
+          {leader.lots.map((lot) => (
+            <li key={lot}>
+              {t('cases.toLot')} <span className="n">{<LotLink to={lot} />}</span>{' '}
+              <Link to="/trace/lots/$lot" params={{ lot }}>
+                {t('cases.toTrace', { lot })}
+              </Link>
+            </li>
+          ))}
+        </ul>
+      )}
+      {hulls.length === 0 ? null : (
+        <p>
+          {t('cases.toHulls')}{' '}
+          <span className="n">
+            <Joined by=", ">
+              {hulls.map((hull) => (
+                <HullLink key={hull} to={hull} />
+              ))}
+            </Joined>
+          </span>
+        </p>
+      )}
+    </>
+  );
+};
