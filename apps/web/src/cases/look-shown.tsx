@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { lazy, Suspense } from 'react';
 import type { LookView } from '@hull-record/contracts';
+import { paperPath } from '../api/ask.js';
 import { lookQuery } from '../api/queries-of-cases.js';
 import { Answer, Loading } from '../asked/answer.js';
 import { Section } from '../ui/page.js';
@@ -38,6 +39,12 @@ const Shown = ({ view }: { readonly view: LookView }) => {
       <Suspense fallback={<Loading what={t('cases.theLook', { look: view.look })} />}>
         <LateAnswer answer={view.answer} />
       </Suspense>
+      <p>
+        <a href={paperPath('/api/cases/:case/looks/:look/report.pdf', { case: view.case, look: String(view.look) })}>
+          {t('cases.report')}
+        </a>{' '}
+        <span className="soft">{t('cases.reportIs')}</span>
+      </p>
       <LookAgain view={view} />
     </>
   );

@@ -91,6 +91,8 @@ export const casesEn = {
   'cases.state.done': 'done',
   'cases.state.failed': 'could not be worked out',
   'cases.steps': 'Step {done} of {total}:',
+  'cases.report': 'Report of this look',
+  'cases.reportIs': 'PDF, with all it takes to work it out again',
   'cases.again': 'Does it come out again?',
   'cases.againDo': 'Work it out again from what was kept',
   'cases.inputs': 'Inputs, SHA-256',

@@ -95,6 +95,8 @@ export const casesEs: Readonly<Record<keyof typeof casesEn, string>> = {
   'cases.state.done': 'hecha',
   'cases.state.failed': 'no se pudo calcular',
   'cases.steps': 'Paso {done} de {total}:',
+  'cases.report': 'Informe de esta mirada',
+  'cases.reportIs': 'PDF, con todo lo que hace falta para calcularla otra vez',
   'cases.again': '¿Vuelve a dar lo mismo?',
   'cases.againDo': 'Calcularla otra vez con lo guardado',
   'cases.inputs': 'Entradas, SHA-256',

@@ -13,6 +13,7 @@ export const chance = (p: number, { figure, t }: Words): string =>
 
 /** A ratio with its limits; a side without a bound says so. */
 export const ratioWords = ({ ratio, lower, upper }: Ratio, { figure, t }: Words): string => {
+  if (ratio === null && lower !== null) return t('cases.atLeast', { lower: figure(lower) });
   const side = (value: number | null): string => (value === null ? t('cases.noBound') : figure(value));
   return t('cases.ratioWithin', { ratio: side(ratio), lower: side(lower), upper: side(upper) });
 };

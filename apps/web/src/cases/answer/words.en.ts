@@ -39,6 +39,7 @@ export const answersEn = {
   'cases.firstDrawn': 'The first {drawn} of {all} are drawn; all are in the table.',
   'cases.rowSays': '{observed} of {hulls}, {expected} exp., q {q}',
   'cases.ratioWithin': '{ratio} ({lower} to {upper})',
+  'cases.atLeast': 'at least {lower}',
   'cases.noBound': 'no bound',
   'cases.underMillionth': 'under 0.000001',
   'cases.named': 'What',

@@ -41,6 +41,7 @@ export const answersEs: Readonly<Record<keyof typeof answersEn, string>> = {
   'cases.firstDrawn': 'Se dibujan las primeras {drawn} de {all}; todas están en la tabla.',
   'cases.rowSays': '{observed} de {hulls}, {expected} esp., q {q}',
   'cases.ratioWithin': '{ratio} ({lower} a {upper})',
+  'cases.atLeast': 'por lo menos {lower}',
   'cases.noBound': 'sin cota',
   'cases.underMillionth': 'menos de 0,000001',
   'cases.named': 'Qué',
