@@ -25,6 +25,7 @@ const onDatabase = {
 export default {
   testTimeout: 30_000,
   maxWorkers: 2,
+  testSequencer: '<rootDir>/tests/support/longest-first.mjs',
   // Modules of a file that ran are never let go of: a worker that holds too many gives its place to a new one.
   workerIdleMemoryLimit: '1200MB',
   reporters: ['default', '<rootDir>/tests/standards/published-rows.mjs'],

@@ -11,6 +11,9 @@ import { startService, type RunningService } from '../support/service.js';
 import { kg, Shop, type Fields } from '../support/shop.js';
 import { readFacts } from '../support/walk/index.js';
 
+/** How many plans of corrections are followed; more by RUNS=100. */
+const RUNS = Number(process.env['RUNS'] ?? 8);
+
 let service: RunningService;
 let shop: Shop;
 /** A correction to make: of the n-th input or use, counted round. */
@@ -107,7 +110,7 @@ describe.each([
 
   it('follows corrections of inputs and uses, whatever they reach', async () => {
     const plan = fc.tuple(randomGenealogy(40), fc.array(change, { minLength: 1, maxLength: 8 }));
-    await fc.assert(fc.asyncProperty(plan, follow), { numRuns: 15, endOnFailure: true });
+    await fc.assert(fc.asyncProperty(plan, follow), { numRuns: RUNS, endOnFailure: true });
   }, 240_000);
 
   it('keeps to the last bit what a rebuild from the facts works out', async () => {

@@ -8,6 +8,9 @@ import { startService, type RunningService } from '../support/service.js';
 import { Shop } from '../support/shop.js';
 import { readFacts, toNumber, walkLotsIn, type WalkFacts } from '../support/walk/index.js';
 
+/** How many random genealogies are recorded; more by RUNS=100. */
+const RUNS = Number(process.env['RUNS'] ?? 10);
+
 let service: RunningService;
 let shop: Shop;
 beforeAll(async () => {
@@ -73,7 +76,7 @@ const compareBackward = async (number: string, id: string, known: WalkFacts): Pr
 
 describe('the search', () => {
   it('finds on random genealogies what a walk over the bare facts finds, forward and backward', async () => {
-    await fc.assert(fc.asyncProperty(randomGenealogy(50), recordAndCompare), { numRuns: 20, endOnFailure: true });
+    await fc.assert(fc.asyncProperty(randomGenealogy(50), recordAndCompare), { numRuns: RUNS, endOnFailure: true });
   }, 240_000);
 
   it('finds through a tank filled some hundred times what the walk finds', async () => {
