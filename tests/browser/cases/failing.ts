@@ -42,7 +42,7 @@ const REQUESTS = [
   ['/quality/counts', '**/api/defect-counts?**', 'the counts'],
   ['/quality/counts', '**/api/hull-counts', 'the hulls by where they are'],
   ['/quality/concessions', '**/api/concessions?**', 'concessions'],
-  ['/charts', '**/api/charts', 'the charts'],
+  ['/charts', '**/api/charts', 'charts'],
   ['/charts/wet%20film?model=TS86&layer=L1', '**/api/charts/wet%20film?**', 'the chart'],
   ['/people', '**/api/people', 'the people'],
   ['/people/INS-1', '**/api/people/INS-1/open-id-links', 'the accounts of the office'],

@@ -2,7 +2,7 @@
 export const chartsEn = {
   'charts.lead':
     'Is what is read stable from hull to hull, does it drift, does it fit what is specified? Nothing is charted by person.',
-  'charts.these': 'the charts',
+  'charts.these': 'charts',
   'charts.this': 'the chart',
   'charts.none': 'Nothing is charted yet: publish a laminate schedule that says what is to be read.',
   'charts.caption': 'What can be charted: what the newest schedules ask to be read, and the climate',

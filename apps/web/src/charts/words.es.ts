@@ -4,7 +4,7 @@ import type { chartsEn } from './words.en.js';
 export const chartsEs = {
   'charts.lead':
     '¿Lo que se mide es estable de casco a casco, se desvía, cumple lo especificado? Nada se grafica por persona.',
-  'charts.these': 'los gráficos',
+  'charts.these': 'gráficos',
   'charts.this': 'el gráfico',
   'charts.none': 'Todavía no hay nada que graficar: publique un plan de laminado que diga qué se debe medir.',
   'charts.caption': 'Qué se puede graficar: lo que los planes más nuevos piden medir, y el clima',
