@@ -12,6 +12,7 @@ export * from './attribution/posterior.js';
 export * from './attribution/risk-cells.js';
 export * from './attribution/row.js';
 export * from './attribution/screen-classes.js';
+export * from './attribution/sets-of-lots.js';
 export * from './attribution/settings.js';
 export * from './attribution/suspects.js';
 export * from './attribution/tally.js';

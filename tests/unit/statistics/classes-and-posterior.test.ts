@@ -146,8 +146,8 @@ describe('the posterior', () => {
     }));
     const options = optionsOf(suspects, 3);
     const leaks = new Float64Array(4).fill(0.1);
-    const all = hypotheses(options, leaks, { mostBad: 3, beam: Infinity, logOdds: -2 });
-    const beamed = hypotheses(options, leaks, { mostBad: 3, beam: 8, logOdds: -2 });
+    const all = hypotheses(options, leaks, { mostBad: 3, beam: Infinity, logOdds: -2 }).listed();
+    const beamed = hypotheses(options, leaks, { mostBad: 3, beam: 8, logOdds: -2 }).listed();
     expect(all).toHaveLength(1 + 5 + 10 + 10);
     const keys = (sets: typeof all): string[] => sets.map(({ options: own }) => [...own].sort().join());
     // Two pairs are not grown from, and every triple has a pair that is.
