@@ -83,6 +83,25 @@ describe('the posterior over assumptions', () => {
   const cells = riskCells(judged);
   const classes = classesOf(lots.map((hulls, i) => lot(`${i}`, hulls)));
 
+  /** Nelson-Aalen over all hulls, by hand: claims at 3, 4 and 5 of 10, 9 and 8 at risk. */
+  const byAge = (hull: number): number =>
+    [3, 4, 5].reduce((sum, age, i) => sum + ((judged.ages[hull] ?? NaN) >= age ? 1 / (10 - i) : 0), 0);
+  const inStratum = [0, 1].map((stratum) => {
+    const own = [...judged.ages.keys()].filter((hull) => judged.strata[hull] === stratum);
+    const claims = own.filter((hull) => judged.claimed[hull] === 1).length;
+    return { claims, expected: own.reduce((sum, hull) => sum + byAge(hull), 0) };
+  });
+  const factorOf = (stratum: number): number =>
+    ((inStratum[stratum]?.claims ?? NaN) + 1) / ((inStratum[stratum]?.expected ?? NaN) + 1);
+  /** Of two claims and of one, and of three in all: geometric over Poisson at the factor used. */
+  const ratio = (claims: number, expected: number): number => {
+    const factor = (claims + 1) / (expected + 1);
+    const ways = claims === 3 ? 6 : claims;
+    return ways / (1 + expected) ** (claims + 1) / (factor ** claims * Math.exp(-factor * expected));
+  };
+  const price =
+    inStratum.map(({ claims, expected }) => ratio(claims, expected)).reduce((a, b) => a * b, 1) / ratio(3, 3);
+
   /** Straight from the words of the model: every chance of showing, world and set of bad lots, hull by hull. */
   const byHand = ({ thetas, backgrounds, priors, unrecorded }: typeof model) => {
     const [shown, prior, background] = [shownBy(judged, cells), priors[0] ?? NaN, backgrounds[0] ?? NaN];
@@ -90,10 +109,10 @@ describe('the posterior over assumptions', () => {
       [0, 1].flatMap((world) =>
         [0, 1, 2, 3].map((set) => {
           const bad = lots.filter((_, i) => (set >> i) & 1);
-          const before = (world ? unrecorded : 1 - unrecorded) * prior ** bad.length * (1 - prior) ** (2 - bad.length);
+          const chance = world ? unrecorded * price : 1 - unrecorded;
+          const before = chance * prior ** bad.length * (1 - prior) ** (2 - bad.length);
           const weight = [...judged.ages.keys()].reduce((product, hull) => {
-            const last = cells.lastOf[hull] ?? -1;
-            const leak = Math.exp(-(world ? 1 : background) * (last < 0 ? 0 : (cells.hazard[last] ?? NaN)));
+            const leak = Math.exp(-(world ? factorOf(judged.strata[hull] ?? NaN) : background) * byAge(hull));
             const spared = leak * (1 - theta * (shown[hull] ?? NaN)) ** bad.filter((own) => own.includes(hull)).length;
             return product * (judged.claimed[hull] ? 1 - spared : spared);
           }, before);

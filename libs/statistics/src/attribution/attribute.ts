@@ -31,7 +31,7 @@ export interface JudgedClass extends SuspectRow {
 /** What the hulls of a case say about lots. */
 export interface Attribution {
   readonly verdict: Verdict;
-  /** The classes of least p, ordered by their posterior; to be shown with the lower limits of their ratios. */
+  /** The classes of least p and of largest posterior, ordered by their posterior; to be shown with the lower limits of their ratios. */
   readonly rows: readonly JudgedClass[];
   /** Classes that were tested and corrected for. */
   readonly tests: number;
@@ -67,7 +67,7 @@ export const attribute = (
   const best = weighedClasses.map(({ suspect }) => suspect);
   const weighed =
     best.length === 0 ? [] : weigh(best, judged, cells, { ...settings, priors: priorsOf(ranked, settings) });
-  const shown = ranked.slice(0, settings.shown);
+  const shown = shownOf(ranked, weighedClasses, weighed, settings);
   const smallest =
     shown.length === 0 || settings.worlds === 0
       ? null
@@ -95,6 +95,21 @@ export const attribute = (
     weighed,
     stable,
   };
+};
+
+/** Classes that get a row: half of them by their p, the others by their posterior, in the order of p. */
+const shownOf = (
+  ranked: readonly Ranked[],
+  weighedClasses: readonly Ranked[],
+  weighed: readonly Weighed[],
+  { shown }: AttributionSettings,
+): readonly Ranked[] => {
+  if (weighed.length === 0) return ranked.slice(0, shown);
+  const typical = new Map(weighedClasses.map((each, place) => [each, rangeOfPosterior(weighed, place).typical]));
+  const byPosterior = [...weighedClasses].sort((a, b) => (typical.get(b) ?? 0) - (typical.get(a) ?? 0));
+  const order = new Set([...ranked.slice(0, shown >> 1), ...byPosterior, ...ranked]);
+  const rows = new Set([...order].slice(0, shown));
+  return ranked.filter((each) => rows.has(each));
 };
 
 /** Chances of a lot to be bad: one bad one among all that were judged, times the settings. */

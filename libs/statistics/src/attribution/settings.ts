@@ -36,7 +36,7 @@ export const SETTINGS: AttributionSettings = {
   seed: 1,
   weighed: 200,
   thetas: [0.02, 0.05, 0.1, 0.2, 0.4, 0.8],
-  backgrounds: [0.1, 0.5],
+  backgrounds: [0.5, 0.9],
   priorTimes: [0.2, 1, 5],
   unrecorded: 0.5,
   mostBad: 3,

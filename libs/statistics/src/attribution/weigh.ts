@@ -4,6 +4,7 @@ import type { Judged } from './judged.js';
 import { hypotheses } from './hypotheses.js';
 import { optionsOf, type Option } from './noisy-or.js';
 import { posterior, type World } from './posterior.js';
+import { background, byAgeAlone, unrecorded as notRecorded, type Leaks } from './leaks.js';
 import type { RiskCells } from './risk-cells.js';
 import { claimPlaces, shownBy, suspectOf } from './suspects.js';
 
@@ -16,11 +17,11 @@ import { claimPlaces, shownBy, suspectOf } from './suspects.js';
 export interface Assumptions {
   /** Chances that a fully exposed hull of a bad lot has a claim in the end, all as likely before claims are looked at. */
   readonly thetas: readonly number[];
-  /** Claims without any bad lot, as parts of the pooled hazard. */
+  /** Claims without any bad lot, as parts of the pooled hazard by age. */
   readonly backgrounds: readonly number[];
   /** Chance of each lot to be bad before claims are looked at, for instance from the history of its supplier. */
   readonly priors: readonly number[];
-  /** Chance that something that is not recorded spreads claims over all hulls, as the pooled hazard does. */
+  /** Chance that something that is not recorded gives each stratum a hazard of its own. */
   readonly unrecorded: number;
   readonly mostBad: number;
   readonly beam: number;
@@ -57,19 +58,19 @@ export const weigh = (
       mostBad,
     ),
   );
-  const worldsOf = (part: number, chance: number): readonly World[] => {
-    const { leaks, logClean } = leaksOf(judged, cells, part);
-    const log = Math.log(chance / thetas.length) + logClean;
+  const worldsOf = ({ leaks, log: own }: Leaks, chance: number): readonly World[] => {
+    const log = Math.log(chance / thetas.length) + own;
     return optionsAt.map((options) => ({ hypotheses: hypotheses(options, leaks, reach), log }));
   };
-  const others = unrecorded > 0 ? worldsOf(1, unrecorded) : [];
-  return backgrounds.flatMap((background) => {
-    const worlds = [...worldsOf(background, 1 - unrecorded), ...others];
+  const byAge = byAgeAlone(judged);
+  const others = unrecorded > 0 ? worldsOf(notRecorded(judged, byAge), unrecorded) : [];
+  return backgrounds.flatMap((part) => {
+    const worlds = [...worldsOf(background(judged, byAge, part), 1 - unrecorded), ...others];
     return priors.map((prior): Weighed => {
       const { classes, none, worlds: chances } = posterior(optionsAt[0] as readonly Option[], worlds, prior);
       const atTheta = (i: number): number => (chances[i] as number) + (chances[thetas.length + i] ?? 0);
       return {
-        background,
+        background: part,
         prior,
         classes,
         none,
@@ -78,20 +79,4 @@ export const weigh = (
       };
     });
   });
-};
-
-/** Chance of a claim at a part of the pooled hazard: of each claimed hull; and the log chance that the others have none. */
-const leaksOf = (
-  { claimed }: Judged,
-  { lastOf, hazard }: RiskCells,
-  part: number,
-): { leaks: Float64Array; logClean: number } => {
-  const leaks: number[] = [];
-  let logClean = 0;
-  lastOf.forEach((cell, hull) => {
-    const own = cell < 0 ? 0 : part * (hazard[cell] as number);
-    if ((claimed[hull] as number) === 1) leaks.push(-Math.expm1(-own));
-    else logClean -= own;
-  });
-  return { leaks: Float64Array.from(leaks), logClean };
 };
