@@ -11,7 +11,7 @@ import { pooled, summarise } from './summary.js';
  * The simulation study of the attribution: `npm run study -- --plants 200 --innocent 500 --seed 700000 --json FILE`.
  *
  * `--minutes M` ends it after the turn in which they are over, however many plants there were: time alone decides.
- * `--plants` of each scenario with a bad lot, `--innocent` of each without; what is stated beforehand is in
+ * `--plants` of each scenario with a bad lot, `--innocent` (a multiple of it) of each without; what is stated beforehand is in
  * libs/statistics/docs/attribution-study.md. Plants of all scenarios take turns, and the file is written after each turn.
  */
 const { values } = parseArgs({
@@ -36,14 +36,16 @@ const reportOf = (): Report => {
   return { seed, plants, settings, size: SIZE, summaries, pooled: all, holds: holdsOf(summaries, all) };
 };
 
-const turns = Math.max(withBad, withoutBad);
+/** Plants of a scenario that are lived in a turn, so that all come to their numbers together. */
+const eachTurn = Math.max(1, Math.round(withoutBad / withBad));
 const until = performance.now() + 60_000 * Number(values.minutes);
-for (let i = 1; i <= turns && performance.now() < until; i += 1) {
+for (let i = 1; i <= withBad && performance.now() < until; i += 1) {
   SCENARIOS.forEach((scenario, place) => {
-    if (i <= (scenario.badLots === 0 ? withoutBad : withBad))
-      outcomes[place]?.push(judgePlant(livePlant(scenario, seed + 10_000 * place + i), scenario));
+    const plants = scenario.badLots === 0 ? eachTurn : 1;
+    for (let k = plants * (i - 1) + 1; k <= plants * i; k += 1)
+      outcomes[place]?.push(judgePlant(livePlant(scenario, seed + 10_000 * place + k), scenario));
   });
   if (values.json) writeFileSync(values.json, `${JSON.stringify(reportOf(), null, 2)}\n`);
-  if (i % 20 === 0) console.error(`${i} of ${turns}`);
+  if (i % 20 === 0) console.error(`${i} of ${withBad}`);
 }
 console.log(tables(reportOf()));

@@ -7,9 +7,8 @@ import { canonical } from '../platform/facts/digest.js';
 import { sha256 } from '../platform/ids.js';
 import { PhotoStore } from '../platform/photos/photo-store.js';
 import { Conflict, NotThere } from '../platform/refusals.js';
-import { answerOf } from './answer/answer-of.js';
+import { answerApart } from './answer/answer-apart.js';
 import { findCase } from '../platform/cases/find-case.js';
-import type { CaseInputs } from './inputs/case-inputs.js';
 import { FROZEN, LOOK_COLUMNS } from './read-cases.query.js';
 import type { CaseSettings } from './settings.js';
 
@@ -42,8 +41,7 @@ export class ReadLook {
     const kept = await this.store.read(inputsSha256);
     if (!kept) throw new NotThere('readable inputs of look', look);
     const settings = frozen.settings as unknown as CaseSettings;
-    const inputs = JSON.parse(kept.toString('utf8')) as CaseInputs;
-    const again = sha256(canonical(await answerOf(settings, inputs)));
+    const again = sha256(canonical(await answerApart({ settings, inputs: kept.toString('utf8') })));
     const whole = sha256(canonical(settings)) === frozen.sha256;
     const same = again === answerSha256 && whole;
     return {

@@ -8,16 +8,17 @@ import { RecordFact } from '../platform/facts/record-fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { childId, sha256 } from '../platform/ids.js';
 import { PhotoStore } from '../platform/photos/photo-store.js';
-import { answerOf } from './answer/answer-of.js';
+import { answerApart } from './answer/answer-apart.js';
 import { CaseAnswerEntity } from './case.entity.js';
 import type { CaseInputs } from './inputs/case-inputs.js';
+import { inputsText } from './inputs/inputs-text.js';
 import { judgeHulls } from './inputs/judge-hulls.js';
 import { loadHulls } from './inputs/load-hulls.js';
 import { loadLots } from './inputs/load-lots.js';
 import { loadOthers } from './inputs/load-others.js';
 import { loadSpots, loadWarrantyCap } from './inputs/load-spots.js';
 import { STEPS } from './look-job.js';
-import type { CaseSettings } from './settings.js';
+import { leastShareOf, type CaseSettings } from './settings.js';
 
 const ASKED = `
   select k.id, s.settings, s.recorded_at as "frozenAt", j.person_id as "personId", j.device_id as "deviceId", j.plant_id as "plantId",
@@ -58,9 +59,9 @@ export class RunLook {
     const tell = (done: number): Promise<void> => this.tell(lookId, done);
     await tell(0);
     const inputs = await readAsOne(this.db, (tx) => inputsOf(tx, asked));
-    const text = canonical(inputs);
+    const text = inputsText(inputs);
     const inputsSha256 = await this.store.keep(Buffer.from(text, 'utf8'));
-    const answer = await answerOf(asked.settings, inputs, tell);
+    const answer = await answerApart({ settings: asked.settings, inputs: text }, tell);
     const answerSha256 = sha256(canonical(answer));
     const { badge, device, now } = asked;
     const of = { look: lookId, inputsSha256, answerSha256 };
@@ -93,7 +94,7 @@ const inputsOf = async (tx: EntityManager, { plantId, settings, frozenAt }: Aske
   const { ids, origins, hulls, leftOut, watchedUntil, exploratory } = judged;
   return {
     ...{ watchedUntil, exploratory, hulls, leftOut },
-    lots: await loadLots(tx, ids, origins),
+    lots: await loadLots(tx, ids, origins, leastShareOf(settings)),
     others: await loadOthers(tx, ids),
     spots: await loadSpots(tx, ids, settings.kind),
     warrantyCapDays: await loadWarrantyCap(tx, plantId, settings.models, settings.kind),

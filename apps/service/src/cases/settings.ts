@@ -24,6 +24,9 @@ export interface CaseSettings {
   readonly attribution: AttributionSettings;
 }
 
+/** The least share of a lot that anything is said of. */
+export const leastShareOf = ({ exposureShare }: CaseSettings): number => Math.min(exposureShare, ...SHOWN_SHARES);
+
 /** The settings to freeze, of a request and its cut-off: nothing is left to defaults that may change. */
 export const settingsOf = (
   request: FreezeCase,

@@ -11,17 +11,24 @@ const PARTS = `
     join fact.joint j on j.hull_id = at.hull_id and ${standing('j')}
     join fact.part q on q.id = j.part_id)`;
 
-const PULLS = `(select count(*) from fact.part o where o.mold_id = p.mold_id and o.happened_at <= p.happened_at and ${standing('o')}
-  and o.happened_at >= coalesce((select max(c.happened_at) from fact.mold_care c
-    where c.mold_id = p.mold_id and c.happened_at <= p.happened_at and ${standing('c')}), '-infinity'))`;
+/**
+ * SQL: of every part of these molds, how many were pulled since the mold was cared for last, itself included. All parts of a
+ * mold are counted in one walk over it: counting anew for each is the square of them.
+ */
+const PULLS = `
+  pulls as (
+    select o.root, count(*) over (partition by o.mold_id, o.cared_at order by o.happened_at) as n
+    from (select q.root, q.mold_id, q.happened_at, (select max(c.happened_at) from fact.mold_care c
+        where c.mold_id = q.mold_id and c.happened_at <= q.happened_at and ${standing('c')}) as cared_at
+      from fact.part q where q.mold_id in (select mold_id from parts) and ${standing('q')}) o)`;
 
 /** What else hulls may have in common. Never people. */
 const OTHERS = `
-  with ${PARTS}
+  with ${PARTS}, ${PULLS}
   select 'mold state' as family, d.code || ', state ' || ${moldStateAt('p.mold_id', 'p.happened_at')} as name, p.place
   from parts p join fact.mold d on d.root = p.mold_id and ${standing('d')}
   union select 'pulls since care', p.kind || ', ' || case when pulled.n <= 5 then '1 to 5' when pulled.n <= 10 then '6 to 10' else '11 or more' end, p.place
-  from parts p cross join lateral (select ${PULLS} as n) pulled
+  from parts p join pulls pulled on pulled.root = p.part_id
   union select 'week begun', p.kind || ', ' || to_char(p.happened_at, 'IYYY-"W"IW'), p.place from parts p
   union select 'gun or equipment', e.code || ' in ' || p.kind || ', ' || y.name, p.place
   from parts p join fact.layer_record r on r.part_id = p.part_id and ${standing('r')}

@@ -1,0 +1,118 @@
+import 'reflect-metadata';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import pg from 'pg';
+import type { DataSource } from 'typeorm';
+import { answerApart } from '../../apps/service/src/cases/answer/answer-apart.js';
+import { answerOf } from '../../apps/service/src/cases/answer/answer-of.js';
+import { compareLots } from '../../apps/service/src/cases/answer/compare-lots.js';
+import type { CaseInputs } from '../../apps/service/src/cases/inputs/case-inputs.js';
+import { inputsText } from '../../apps/service/src/cases/inputs/inputs-text.js';
+import { judgeHulls, type JudgedHulls } from '../../apps/service/src/cases/inputs/judge-hulls.js';
+import { loadHulls } from '../../apps/service/src/cases/inputs/load-hulls.js';
+import { loadLots } from '../../apps/service/src/cases/inputs/load-lots.js';
+import { loadOthers } from '../../apps/service/src/cases/inputs/load-others.js';
+import { leastShareOf, settingsOf, type CaseSettings } from '../../apps/service/src/cases/settings.js';
+import { startEmbedded } from '../../apps/service/src/platform/embedded/index.js';
+import { serviceDataSource } from '../../apps/service/src/platform/database/data-source.js';
+import { readAsOne } from '../../apps/service/src/platform/database/read-as-one.js';
+import { migrate } from '../../apps/service/src/platform/database/migrate.js';
+import { prepareRoles, SERVICE } from '../../apps/service/src/platform/database/roles.js';
+import { countInDuckDb } from './duckdb-counts.js';
+import { fillForCases } from './fill-cases.js';
+
+/**
+ * Measures a look at a case over the tables of the service: `SCALE=0.05 npm run bench:cases`; 1 is 200,000 hulls, 2 million
+ * lots made, 12 million uses and 400 claims, and wants some 40 GB of disk and an hour. Machines differ; read the ratios.
+ */
+const scale = Number(process.env['SCALE'] ?? 1);
+const size = { hulls: Math.round(200_000 * scale), claims: 400, lotsPerRole: 214 };
+
+const report = (what: string, ms: number, more = ''): void =>
+  console.log(`${what.padEnd(64)} ${ms.toFixed(0).padStart(9)} ms ${more}`);
+
+/** Does something and says how long it took, and for how long at most nothing else could be done meanwhile. */
+const timed = async <T>(what: string, work: () => Promise<T> | T): Promise<T> => {
+  let [last, most] = [performance.now(), 0];
+  const tick = (): void => {
+    most = Math.max(most, performance.now() - last);
+    last = performance.now();
+  };
+  const ticking = setInterval(tick, 5);
+  const from = performance.now();
+  const answer = await work();
+  const took = performance.now() - from;
+  tick();
+  clearInterval(ticking);
+  report(what, took, `others wait at most ${most.toFixed(0)} ms`);
+  return answer;
+};
+
+const settings = (): CaseSettings => {
+  const claims = 'all';
+  const request = {
+    ...{ kind: 'blister', models: [], origin: 'left the place of manufacture', strata: ['build quarter', 'model'] },
+    ...{ reportLagDays: 0, exposureShare: 0.05, claims, seed: 1, worlds: 999 },
+  };
+  return settingsOf(request as unknown as Parameters<typeof settingsOf>[0], {
+    ...{ cutOff: '2040-06-01', cutOffBecause: 'as named' },
+  });
+};
+
+const look = async (db: DataSource, how: string): Promise<{ inputs: CaseInputs; judged: JudgedHulls }> => {
+  const frozen = settings();
+  const [plant] = await db.query<[{ id: string }]>('select id from fact.plant');
+  const from = performance.now();
+  const rows = await timed(`${how}: hulls and claims`, () => loadHulls(db.manager, plant.id, frozen));
+  const judged = judgeHulls(rows, frozen, new Date());
+  const lots = await timed(`${how}: lots in them`, () =>
+    readAsOne(db, (tx) => loadLots(tx, judged.ids, judged.origins, leastShareOf(frozen))),
+  );
+  const { hulls, leftOut, watchedUntil, exploratory } = judged;
+  const bare = { ...{ hulls, leftOut, watchedUntil, exploratory, lots }, others: [], spots: [], warrantyCapDays: null };
+  const quick = { ...frozen, attribution: { ...frozen.attribution, weighed: 0, worlds: 0 } };
+  const { attribution } = await timed(`${how}: classes, log-rank and q`, () => compareLots(bare, quick));
+  report(`${how}: exposure, classes, log-rank and q, end to end`, performance.now() - from);
+  console.log(`${lots.length} candidates, ${attribution.tests} tested, ${attribution.untestable.length} untestable`);
+  const others = await timed(`${how}: other exposures`, () => loadOthers(db.manager, judged.ids));
+  return { inputs: { ...bare, others }, judged };
+};
+
+/** The thread of answers, from its source. */
+const THREAD = {
+  file: new URL('../../apps/service/src/cases/answer/answer-thread.ts', import.meta.url),
+  execArgv: process.execArgv,
+};
+
+const dataDir = mkdtempSync(join(tmpdir(), 'hull-record-bench-'));
+const start = () =>
+  startEmbedded({ dataDir, stateDir: dataDir, say: () => undefined, settings: { shared_buffers: '512MB' } });
+let server = await start();
+try {
+  const urls = await prepareRoles(server, dataDir);
+  await migrate(urls.ownerUrl, SERVICE);
+  const owner = new pg.Client({ ...server.superuser, host: server.host, port: server.port, database: 'hull_record' });
+  owner.on('error', () => undefined); // the server is stopped under it
+  await owner.connect();
+  const began = performance.now();
+  await fillForCases(owner, size, (what) => report(`  ${what}`, performance.now() - began));
+  await owner.end();
+  await server.stop();
+  server = await start();
+  const again = await prepareRoles(server, dataDir);
+  const db = await serviceDataSource(again.serviceUrl).initialize();
+  await look(db, 'cold');
+  const { inputs, judged } = await look(db, 'warm');
+  const text = await timed('inputs as canonical JSON', () => inputsText(inputs));
+  console.log(`${(text.length / 1e6).toFixed(1)} MB of inputs`);
+  await timed('the whole answer, on the thread that others wait for', () => answerOf(settings(), inputs));
+  await timed('the same in a thread of its own, as a look does', () =>
+    answerApart({ settings: settings(), inputs: text }, undefined, THREAD),
+  );
+  await countInDuckDb(db, judged, timed);
+  await db.destroy();
+} finally {
+  await server.stop();
+  rmSync(dataDir, { recursive: true, force: true });
+}
