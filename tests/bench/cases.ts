@@ -82,7 +82,7 @@ const look = async (db: DataSource, how: string): Promise<{ inputs: CaseInputs; 
 /** The thread of answers, from its source. */
 const THREAD = {
   file: new URL('../../apps/service/src/cases/answer/answer-thread.ts', import.meta.url),
-  execArgv: process.execArgv,
+  execArgv: process.execArgv.filter((each) => !each.startsWith('--max')),
 };
 
 const dataDir = mkdtempSync(join(tmpdir(), 'hull-record-bench-'));

@@ -7,6 +7,7 @@ import {
   lotsOf,
   marginsOf,
   SETTINGS,
+  type AttributionSettings,
   type Judged,
   type SuspectClass,
   type Verdict,
@@ -38,17 +39,21 @@ export interface Outcome {
 }
 
 /** Judges a plant by the library, as a look does, and by the crude ranking beside it. */
-export const judgePlant = ({ judged, exposures, molds, bad, badMold }: Plant, scenario: Scenario): Outcome => {
+export const judgePlant = (
+  { judged, exposures, molds, bad, badMold }: Plant,
+  scenario: Scenario,
+  settings: AttributionSettings = STUDIED,
+): Outcome => {
   const holdsBad = (suspect: SuspectClass | undefined): boolean =>
     suspect !== undefined && lotsOf(suspect).some((lot) => bad.includes(lot));
   // The posterior gives neither a word nor a rank where nothing stands out and nothing is planted: it is left out there.
-  const quick = scenario.badLots === 0 ? attribute(judged, exposures, { ...STUDIED, weighed: 0 }) : null;
+  const quick = scenario.badLots === 0 ? attribute(judged, exposures, { ...settings, weighed: 0 }) : null;
   const quiet = quick?.verdict === 'no lot stands out';
-  const found = quick && quiet ? quick : attribute(judged, exposures, STUDIED);
+  const found = quick && quiet ? quick : attribute(judged, exposures, settings);
   const leader =
     found.rows.find(({ strength }) => strength === 'strong') ?? found.rows.find(({ strength }) => strength !== 'none');
   const two = found.rows.slice(0, 2).flatMap(({ suspect }) => lotsOf(suspect));
-  const others = badMold && attribute(judged, molds, { ...STUDIED, thresholds: [0], weighed: 0, worlds: 0 });
+  const others = badMold && attribute(judged, molds, { ...settings, thresholds: [0], weighed: 0, worlds: 0 });
   return {
     verdict: found.verdict,
     strong: found.rows.some(({ strength }) => strength === 'strong'),

@@ -68,7 +68,7 @@ export const summarise = (scenario: Scenario, outcomes: readonly Outcome[]): Sum
       counted(outcomes, ({ crudeFirst }) => crudeFirst),
       n,
     ),
-    comparison: scenario.badLots === 0 ? null : comparisonOf(pairsOf(outcomes)),
+    comparison: scenario.badLots === 0 || n === 0 ? null : comparisonOf(pairsOf(outcomes)),
     namedBad: rate(
       counted(named, ({ namedBad }) => namedBad === true),
       named.length,

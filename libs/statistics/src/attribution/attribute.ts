@@ -23,6 +23,8 @@ export interface PosteriorRange {
 export interface JudgedClass extends SuspectRow {
   /** Posterior that it has a bad lot; null when it was not weighed. */
   readonly posterior: PosteriorRange | null;
+  /** The least of it under the assumptions that words are given by. */
+  readonly leastPosterior: number | null;
   /** Lots of other classes that stand out and are in nearly the same hulls. */
   readonly nearlySame: readonly string[];
   readonly strength: Strength;
@@ -86,7 +88,7 @@ export const attribute = (
     .sort((a, b) => (b.posterior?.typical ?? 0) - (a.posterior?.typical ?? 0) || a.p - b.p);
   const stable = new Set(weighed.map((each) => lotsLeading(each, best))).size <= 1;
   return {
-    verdict: verdictFor(rows, { stable, weighed, lines: settings.lines }),
+    verdict: verdictFor(rows, { stable, weighed: forWords(weighed, settings), lines: settings.lines }),
     rows,
     tests: ranked.length,
     untestable,
@@ -139,8 +141,21 @@ const judgedClass = (row: SuspectRow, { weighedClasses, weighed, settings }: Con
       q < settings.lines.suggestiveQ && overlap(suspect.hulls, row.suspect.hulls) >= settings.nearlySame,
   );
   const others = close.flatMap(({ suspect }) => lotsOf(suspect)).filter((lot) => !own.includes(lot));
-  const standing = { q: row.q, lowerOdds: row.hazardOdds.lower, leastPosterior: posterior?.least ?? null };
-  return { ...row, posterior, nearlySame: [...new Set(others)], strength: strengthOf(standing, settings.lines) };
+  const leastPosterior = posterior && rangeOfPosterior(forWords(weighed, settings), place).least;
+  const standing = { q: row.q, lowerOdds: row.hazardOdds.lower, leastPosterior };
+  return {
+    ...row,
+    posterior,
+    leastPosterior,
+    nearlySame: [...new Set(others)],
+    strength: strengthOf(standing, settings.lines),
+  };
+};
+
+/** The assumptions that words are given by; all of them when none has so small a background. */
+const forWords = (weighed: readonly Weighed[], { wordsUpTo }: AttributionSettings): readonly Weighed[] => {
+  const own = weighed.filter(({ background }) => background <= wordsUpTo);
+  return own.length === 0 ? weighed : own;
 };
 
 const rangeOfPosterior = (weighed: readonly Weighed[], place: number): PosteriorRange => {
@@ -164,6 +179,6 @@ const verdictFor = (
     lots: lotsOf(leader.suspect).length,
     nearlySame: leader.nearlySame.length,
     leaderChanges: !stable,
-    split: certain && (leader.posterior?.least ?? 0) <= lines.strongPosterior,
+    split: certain && (leader.leastPosterior ?? 0) <= lines.strongPosterior,
   });
 };

@@ -16,6 +16,8 @@ export interface AttributionSettings {
   readonly weighed: number;
   readonly thetas: readonly number[];
   readonly backgrounds: readonly number[];
+  /** Words are given by backgrounds up to this: a larger one leaves hardly any claims to a lot, and is for the order alone. */
+  readonly wordsUpTo: number;
   /** Times one bad lot expected among all lots judged, each lot's prior at most 0.05. */
   readonly priorTimes: readonly number[];
   readonly unrecorded: number;
@@ -37,6 +39,7 @@ export const SETTINGS: AttributionSettings = {
   weighed: 200,
   thetas: [0.02, 0.05, 0.1, 0.2, 0.4, 0.8],
   backgrounds: [0.5, 0.9],
+  wordsUpTo: 0.5,
   priorTimes: [0.2, 1, 5],
   unrecorded: 0.5,
   mostBad: 3,
