@@ -1,3 +1,4 @@
+import { Link } from '@tanstack/react-router';
 import type { FrozenSettings } from '@hull-record/contracts';
 import { Fold } from '../ui/fold.js';
 import { Facts } from '../ui/page.js';
@@ -32,7 +33,12 @@ export const SettingsShown = ({ frozen }: { readonly frozen: FrozenSettings }) =
       <Facts
         rows={[
           [t('cases.versionIs'), frozen.version],
-          [t('cases.kind'), kind(known.kind ?? '')],
+          [
+            t('cases.kind'),
+            <Link to="/claims" search={{ kind: known.kind ?? '' }}>
+              {kind(known.kind ?? '')}
+            </Link>,
+          ],
           [t('cases.models'), models.length === 0 ? t('cases.allModels') : models.join(', ')],
           [t('cases.builtFrom'), builtFrom === null ? null : <CalendarDay at={builtFrom} />],
           [t('cases.builtTo'), builtTo === null ? null : <CalendarDay at={builtTo} />],

@@ -45,7 +45,7 @@ export const casesEn = {
   'cases.originHint': 'Left the plant: a day that hulls without a claim have, too.',
   'cases.cutOff': 'Looked at until',
   'cases.cutOffHint':
-    'Empty: the day before the first hold on a lot of these hulls, for afterwards claims are looked for; else today.',
+    'Empty: the day before the first hold on a lot of these hulls or the first letter of a notice, for afterwards claims are looked for; else today.',
   'cases.cutOffBecause': 'Why until then',
   'cases.lag': 'Report lag, days',
   'cases.lagHint': '30: what came to light later may not be reported yet.',

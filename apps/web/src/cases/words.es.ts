@@ -47,7 +47,7 @@ export const casesEs: Readonly<Record<keyof typeof casesEn, string>> = {
   'cases.originHint': 'Salida de la planta: un día que también tienen los cascos sin reclamo.',
   'cases.cutOff': 'Se mira hasta',
   'cases.cutOffHint':
-    'Vacío: el día antes de la primera retención de un lote de estos cascos, pues después los reclamos se buscan; si no la hay, hoy.',
+    'Vacío: el día antes de la primera retención de un lote de estos cascos o de la primera carta de un aviso, pues después los reclamos se buscan; si no, hoy.',
   'cases.cutOffBecause': 'Por qué hasta entonces',
   'cases.lag': 'Demora del informe, días',
   'cases.lagHint': '30: lo que salió a la luz más tarde quizá aún no se informó.',
