@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import sharp from 'sharp';
+import { releasedHull } from './certificates.js';
 import type { Fields, Shop } from './shop.js';
 import { PORT_SIDE } from './shop.js';
 import { STATION, type MakeSample } from './write-sample.js';
@@ -27,7 +28,6 @@ const claimed = async (shop: Shop, n: string): Promise<string> => {
 const dealerOf = async (shop: Shop, n: string): Promise<Fields> => {
   const badge = `D-${n}-${randomUUID().slice(0, 4)}`;
   await shop.act('/api/people', { badge, name: 'Desk', roles: ['dealer'], dealer: 'NLM' });
-  await shop.startHull(n);
   await shop.act(`/api/hulls/${n}/life`, { what: 'at dealer', dealer: 'NLM' });
   return { enteredBy: badge };
 };
@@ -49,8 +49,16 @@ export const CLAIMS: Readonly<Record<string, MakeSample>> = {
     return { path: `/api/hulls/${n}/claims`, fields: { ...FILED, dealer: 'NLM' }, other: { symptoms: 'others' } };
   },
   fileOwnClaim: async (shop, n) => {
+    await shop.startHull(n);
     const by = await dealerOf(shop, n);
     return { path: `/api/own-hulls/${n}/claims`, fields: { ...FILED, ...by }, other: { symptoms: 'others' } };
+  },
+  acknowledge: async (shop, n) => {
+    await releasedHull(shop, n);
+    const by = await dealerOf(shop, n);
+    const certificate = await shop.act(`/api/hulls/${n}/certificates`, {});
+    const about = await shop.act(`/api/certificates/${certificate}/withdrawals`, { reason: 'printed wrong' });
+    return { path: '/api/own-acknowledgements', fields: { about, ...by }, other: STATION };
   },
   addClaimPhoto: async (shop, n) => ({
     path: `/api/claims/${await claimed(shop, n)}/photos`,
@@ -59,6 +67,7 @@ export const CLAIMS: Readonly<Record<string, MakeSample>> = {
     photo: await photo(),
   }),
   addOwnClaimPhoto: async (shop, n) => {
+    await shop.startHull(n);
     const by = await dealerOf(shop, n);
     const claim = await shop.act(`/api/own-hulls/${n}/claims`, { ...FILED, ...by });
     const path = `/api/own-hulls/${n}/claims/${claim}/photos`;

@@ -6,6 +6,8 @@ const started = async (shop: Shop, n: string): Promise<string> => {
   return n;
 };
 const owner = { name: 'Invented Owner', address: '1 Quay Street' };
+const registered = async (shop: Shop, n: string): Promise<string> =>
+  shop.act(`/api/hulls/${await started(shop, n)}/owners`, { what: 'later owner', owner });
 const hin = (n: string, year: string): string => `TRZ${n.replace(/\D/g, '').slice(-5).padStart(5, '0')}A${year}`;
 
 /** A valid request for each write about owners, fitted items and joints. */
@@ -18,6 +20,25 @@ export const OWNERS: Readonly<Record<string, MakeSample>> = {
   eraseOwner: async (shop, n) => {
     const id = await shop.act(`/api/hulls/${await started(shop, n)}/owners`, { what: 'later owner', owner });
     return { path: `/api/owners/${id}/erasures`, fields: { reason: 'asked for' }, other: { reason: 'another' } };
+  },
+  recordOwnerRequest: async (shop, n) => ({
+    path: `/api/owners/${await registered(shop, n)}/requests`,
+    fields: { asked: 'access', askedOn: '2026-01-04' },
+    other: { asked: 'erasure' },
+  }),
+  correctOwner: async (shop, n) => ({
+    path: `/api/owners/${await registered(shop, n)}/corrections`,
+    fields: { owner: { name: 'Renamed Owner' }, reason: 'by letter' },
+    other: { owner: { name: 'Another Owner' } },
+  }),
+  placeLegalHold: async (shop, n) => ({
+    path: `/api/hulls/${await started(shop, n)}/legal-holds`,
+    fields: { reason: 'proceedings' },
+    other: { reason: 'another' },
+  }),
+  endLegalHold: async (shop, n) => {
+    const hold = await shop.act(`/api/hulls/${await started(shop, n)}/legal-holds`, { reason: 'proceedings' });
+    return { path: `/api/legal-holds/${hold}/endings`, fields: { reason: 'closed' }, other: { reason: 'another' } };
   },
   fitItem: async (shop, n) => ({
     path: `/api/hulls/${await started(shop, n)}/fitted-items`,

@@ -7,6 +7,14 @@ export const EXAMPLES_OF_OWNERS = {
     owner: { name: 'A. Example', address: '1 Quay Street, Calder Bay', email: 'owner@example.org' },
   }),
   eraseOwner: told({ reason: 'Asked for by letter.' }),
+  acknowledge: told({ about: '00000000-0000-4000-8000-000000000036' }),
+  recordOwnerRequest: told({ asked: 'access', askedOn: '2026-03-02' }),
+  correctOwner: told({
+    owner: { name: 'A. Example', address: '4 Sound Lane, Calder Bay' },
+    reason: 'Moved, by letter.',
+  }),
+  placeLegalHold: told({ reason: 'Proceedings, file as kept by counsel.' }),
+  endLegalHold: told({ reason: 'Closed, by letter of counsel.' }),
   fitItem: told({ what: 'engine', serial: 'E-2231-07', customerSupplied: true }),
   removeItem: told({ reason: 'Replaced under warranty.' }),
   correctHin: told({

@@ -28,6 +28,8 @@ export * from './case-places.js';
 export * from './case-forecast.js';
 export * from './cases.js';
 export * from './certificates.js';
+export * from './privacy.js';
+export * from './own-news.js';
 export * from './parts.js';
 export * from './holds.js';
 export * from './notices.js';

@@ -21,7 +21,15 @@ export const EraseOwner = Envelope.extend({ reason: Text.describe('no personal d
   id: 'EraseOwner',
 });
 export type EraseOwner = z.output<typeof EraseOwner>;
-export const ErasureReceipt = receipt('ErasureReceipt', z.object({ erased: z.literal(true) }));
+export const ErasureReceipt = receipt(
+  'ErasureReceipt',
+  z.object({
+    erased: z.boolean().describe('false: something keeps the data, and it was narrowed to what that needs'),
+    narrowed: z.array(z.string()).describe('the fields that were erased meanwhile'),
+    keptUntil: z.string().nullable().describe('day until which the record is kept at least'),
+    keptBecause: z.string().nullable(),
+  }),
+);
 export type ErasureReceipt = z.output<typeof ErasureReceipt>;
 
 export const OwnerView = z
@@ -29,7 +37,8 @@ export const OwnerView = z
     id: z.uuid(),
     what: z.string(),
     since: Instant,
-    owner: OwnerDetail.nullable().describe('null: erased'),
+    owner: OwnerDetail.nullable().describe('null: erased, or narrowed to what a notice needs'),
+    narrowedAt: Instant.nullable(),
     erasedAt: Instant.nullable(),
   })
   .meta({ id: 'OwnerView' });

@@ -9,6 +9,7 @@ import { shopRoutes } from './shop-routes.js';
 import { stockRoutes } from './stock-routes.js';
 import { traceGraphRoutes } from './trace-graph-routes.js';
 import { touchUpRoutes } from './touch-up-routes.js';
+import { newsRoutes, privacyRoutes } from './privacy-routes.js';
 import { certificateRoutes } from './certificate-routes.js';
 import { checkRoutes } from './check-routes.js';
 import { chartRoutes } from './chart-routes.js';
@@ -47,6 +48,8 @@ export const routes = {
   ...caseRoutes,
   ...holdRoutes,
   ...certificateRoutes,
+  ...privacyRoutes,
+  ...newsRoutes,
   ...noticeRoutes,
   ...moldRoutes,
   ...ruleRoutes,

@@ -47,6 +47,7 @@ export * from './laminate/burn-off.js';
 export * from './laminate/judge-thickness.js';
 export * from './laminate/ply.js';
 export * from './laminate/stack.js';
+export * from './retention/answer-by.js';
 export * from './retention/days.js';
 export * from './retention/keep-until.js';
 export * from './retention/look-back.js';

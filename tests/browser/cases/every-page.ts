@@ -41,6 +41,7 @@ const PAGES = [
   ['/claims/new?hull=86-1', 'Spots on the hull', 'Puntos en el casco'],
   ['/warranty', 'Publish the next version', 'Publicar la versión siguiente'],
   ['/cases', 'No case is open.', 'No hay ningún caso abierto.'],
+  ['/owners', 'No owner is on record', 'No consta ningún propietario'],
   ['/c', 'No sign-in is needed', 'No hace falta identificarse'],
   ['/settings', 'These choices are kept', 'Estas elecciones se guardan'],
   ['/sign-in', 'Each entry is kept', 'Cada anotación se guarda'],

@@ -59,6 +59,7 @@ const REQUESTS = [
   ['/warranty', '**/api/models/*/warranty-terms', 'the warranty terms'],
   ['/cases', '**/api/cases?**', 'cases'],
   ['/cases/NONE', '**/api/cases/NONE', 'case NONE'],
+  ['/owners', '**/api/owners?**', 'owners'],
   [SEARCH, '**/api/hulls?**', 'hulls'],
   [SEARCH, '**/api/lots?**', 'lots'],
   [SEARCH, '**/api/shared-lots', 'shared lots'],

@@ -8,7 +8,7 @@ import { keepPhoto, recordOfForm } from '../platform/photos/keep-photo.js';
 import { PhotoStore } from '../platform/photos/photo-store.js';
 import { NotThere } from '../platform/refusals.js';
 import { ClaimPhotoEntity } from './claim.entity.js';
-import { findOwnHull } from './find-own-hull.js';
+import { findOwnHull } from '../platform/life/find-own-hull.js';
 
 export interface AddedClaimPhoto {
   readonly originalSha256: string;

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { FileOwnClaim as Request } from '@hull-record/contracts';
 import { assertDefectWords } from '../platform/defects/defect-words.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
-import { findOwnHull } from './find-own-hull.js';
+import { findOwnHull } from '../platform/life/find-own-hull.js';
 import { assertDays, type FiledClaim, writeClaim } from './write-claim.js';
 
 /** Files a claim as the dealer of the hull, for an own hull alone. Whether it was prompted the desk says. */

@@ -3,7 +3,7 @@ import type { OwnClaim } from '@hull-record/contracts';
 import { DataSource } from 'typeorm';
 import { claimMark } from '../platform/claims/claim.sql.js';
 import { standing } from '../platform/facts/standing.js';
-import { findOwnHull } from './find-own-hull.js';
+import { findOwnHull } from '../platform/life/find-own-hull.js';
 import { photosAsked } from './photos-asked.js';
 
 const LIST = `

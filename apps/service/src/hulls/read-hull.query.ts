@@ -6,7 +6,7 @@ import { standing } from '../platform/facts/standing.js';
 import { layersOf, scheduleOf } from '../platform/layers/layers-of-part.sql.js';
 import { findHull } from '../platform/lookups/find-hull.js';
 import { obstaclesOf } from '../platform/release/obstacles.js';
-import { keptUntil } from './keep-until.js';
+import { keptUntil } from '../platform/life/keep-until.js';
 import { HULL_COLUMNS, HULL_TABLES } from './hull-columns.js';
 
 const READ = `

@@ -6,7 +6,7 @@ import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findHull } from '../platform/lookups/find-hull.js';
 import { newSecret } from '../platform/ids.js';
 import { ClientIdReused } from '../platform/refusals.js';
-import { OwnerDetailEntity, OwnerEntity } from './owner.entity.js';
+import { OwnerChangedEntity, OwnerDetailEntity, OwnerEntity } from './owner.entity.js';
 
 /**
  * Registers an owner of a hull: whom a notice has to reach. The personal data lie apart, where they can be erased; the
@@ -41,9 +41,10 @@ export class RegisterOwner {
     return receipt;
   }
 
-  /** The digest of a request leaves personal data out, so a retry is compared with what is kept. */
+  /** The digest of a request leaves personal data out, so a retry is compared with what is kept, until it is changed. */
   private async assertSame(ownerId: string, owner: OwnerDetail): Promise<void> {
     const kept = await this.db.manager.findOneBy(OwnerDetailEntity, { ownerId });
+    if (await this.db.manager.existsBy(OwnerChangedEntity, { ownerId })) return;
     if (kept && canonicalJson(kept.detail) !== canonicalJson(owner)) throw new ClientIdReused(ownerId);
   }
 }

@@ -59,8 +59,10 @@ const NAMES = `
   from fact.person p left join work.person_detail d on d.person_id = p.root group by p.root, d.name, d.salt order by p.root`;
 
 const OWNERS = `
-  select o.root as id, array_agg(o.commitment) as commitments, d.detail as value, d.salt
-  from fact.owner o join work.owner_detail d on d.owner_id = o.root group by o.root, d.detail, d.salt order by o.root`;
+  select d.owner_id as id, d.detail as value, d.salt,
+    array(select o.commitment from fact.owner o where o.root = d.owner_id
+      union all select c.commitment from fact.owner_changed c where c.owner_id = d.owner_id) as commitments
+  from work.owner_detail d order by d.owner_id`;
 
 interface Committed {
   readonly id: string;

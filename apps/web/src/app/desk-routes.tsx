@@ -171,6 +171,18 @@ const mold = createRoute({
   component: lazyRouteComponent(() => import('../equipment/mold-page.js'), 'MoldPage'),
 });
 
+const owners = createRoute({
+  ...under,
+  path: '/owners',
+  validateSearch: texts('hull'),
+  component: lazyRouteComponent(() => import('../owners/owners-page.js'), 'OwnersPage'),
+});
+const owner = createRoute({
+  ...under,
+  path: '/owners/$owner',
+  component: lazyRouteComponent(() => import('../owners/owner-page.js'), 'OwnerPage'),
+});
+
 /** The pages of the desk by their addresses: store, labels, quality, people, equipment. */
 export const deskRoutes = [
   ...[store, receive, mix, kit, materials, storeLot, tank, labels],
@@ -179,4 +191,5 @@ export const deskRoutes = [
   ...[equipment, oneEquipment, molds, mold],
   ...[holds, hold, notice],
   ...[claims, newClaim, claim, warranty, cases, oneCase],
+  ...[owners, owner],
 ] as const;

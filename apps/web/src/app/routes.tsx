@@ -88,6 +88,11 @@ const ownHulls = createRoute({
   path: '/own-hulls',
   component: lazyRouteComponent(() => import('../own-hulls/own-hulls-page.js'), 'OwnHullsPage'),
 });
+const ownHull = createRoute({
+  ...under,
+  path: '/own-hulls/$number',
+  component: lazyRouteComponent(() => import('../own-hulls/own-hull-page.js'), 'OwnHullPage'),
+});
 const check = createRoute({
   ...under,
   path: '/c',
@@ -190,6 +195,6 @@ const station = stationFrame.addChildren([
 export const routeTree = root.addChildren([
   ...[map, traces, lotTrace, hullTrace],
   ...[home, hulls, hull, lots, lot, defect, search, settings],
-  ...[signIn, enrol, ownHulls, check, label, station],
+  ...[signIn, enrol, ownHulls, ownHull, check, label, station],
   ...deskRoutes,
 ]);

@@ -97,6 +97,7 @@ const DeskWays = () => {
       {may('checkEquipment') ? <Link to="/equipment">{t('equipment.nav')}</Link> : null}
       {may('registerPerson') ? <Link to="/people">{t('people.title')}</Link> : null}
       {may('listHolds') ? <Link to="/holds">{t('holds.title')}</Link> : null}
+      {may('listAllOwners') ? <Link to="/owners">{t('app.nav.owners')}</Link> : null}
       {may('listClaims') ? <Link to="/claims">{t('app.nav.claims')}</Link> : null}
       {may('listCases') ? <Link to="/cases">{t('app.nav.cases')}</Link> : null}
     </>

@@ -5,6 +5,7 @@ export const appEn = {
   'app.nav': 'Pages',
   'app.nav.hulls': 'Hulls',
   'app.nav.lots': 'Lots',
+  'app.nav.owners': 'Owners',
   'app.nav.claims': 'Claims',
   'app.nav.cases': 'Cases',
   'app.nav.search': 'Search',

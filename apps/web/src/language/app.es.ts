@@ -7,6 +7,7 @@ export const appEs = {
   'app.nav': 'Páginas',
   'app.nav.hulls': 'Cascos',
   'app.nav.lots': 'Lotes',
+  'app.nav.owners': 'Propietarios',
   'app.nav.claims': 'Reclamos',
   'app.nav.cases': 'Casos',
   'app.nav.search': 'Buscar',

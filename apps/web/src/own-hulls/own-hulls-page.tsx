@@ -1,20 +1,27 @@
 import type { OwnHull } from '@hull-record/contracts';
 import { useInfiniteQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
 import { paperPath } from '../api/ask.js';
 import { ownHullsQuery } from '../api/queries.js';
+import { AfterSaleWords } from '../asked/after-sale-words.js';
 import { PagedTable } from '../asked/paged-table.js';
+import { OwnCertificateCell } from './own-certificate.js';
+import { News } from './news.js';
 import { Empty, Page } from '../ui/page.js';
 import type { Column } from '../ui/table.js';
 import { Day } from '../words/moments.js';
 import { Term } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
 
-/** What a dealer sees of own hulls: where they are, and their papers. */
+/** What a dealer sees: what is to be taken note of, and own hulls: where they are, and their papers. */
 export const OwnHullsPage = () => {
   const { t } = useWords();
   const query = useInfiniteQuery(ownHullsQuery);
   return (
     <Page title={t('ownHulls.title')} name={t('ownHulls.title')}>
+      <AfterSaleWords>
+        <News />
+      </AfterSaleWords>
       <PagedTable
         what={t('ownHulls.what')}
         caption={t('ownHulls.caption')}
@@ -29,7 +36,15 @@ export const OwnHullsPage = () => {
 const useOwnColumns = (): readonly Column<OwnHull>[] => {
   const { t } = useWords();
   return [
-    { head: t('record.hull'), cell: ({ number }) => number, names: true, class: 'n' },
+    {
+      head: t('record.hull'),
+      cell: ({ number }) => (
+        <Link to="/own-hulls/$number" params={{ number }}>
+          {number}
+        </Link>
+      ),
+      ...{ names: true, class: 'n' },
+    },
     {
       head: t('record.hin'),
       cell: ({ hin }) => (hin === null ? t('record.notYet') : <span className="n">{hin}</span>),
@@ -58,17 +73,3 @@ const Life = ({ life }: Pick<OwnHull, 'life'>) => (
     ))}
   </ul>
 );
-
-const OwnCertificateCell = ({ number, certificate }: Pick<OwnHull, 'number' | 'certificate'>) => {
-  const { t } = useWords();
-  if (certificate === null) return <span className="soft">{t('record.notYet')}</span>;
-  return (
-    <>
-      <a href={paperPath('/api/own-hulls/:number/certificate.pdf', { number })}>
-        {t('certificate.issued', { issue: certificate.issue, number: certificate.number })}
-      </a>
-      {certificate.state === 'withdrawn' ? <p className="wrong">{t('certificate.isWithdrawn')}</p> : null}
-      {certificate.newIssueWaits ? <p className="soft">{t('certificate.waits')}</p> : null}
-    </>
-  );
-};

@@ -50,8 +50,11 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
     listOwners: OWNERS,
     eraseOwner: OWNERS,
   },
+  ...{ listAllOwners: OWNERS, readOwner: OWNERS, exportOwner: OWNERS, exportOwnerSheet: OWNERS },
+  ...{ recordOwnerRequest: OWNERS, correctOwner: OWNERS, placeLegalHold: OWNERS, endLegalHold: OWNERS },
   ...{ issueCertificate: QUALITY, withdrawCertificate: QUALITY, listCertificates: STAFF, readCertificate: STAFF },
   ...{ checkCertificate: 'anyone', readOwnCertificate: ['dealer'], verifyJournal: ['quality', 'administrator'] },
+  ...{ listOwnNews: ['dealer'], acknowledge: ['dealer'] },
   ...{ listOwnHulls: ['dealer'], readOwnHull: ['dealer'], drawOwnRecord: ['dealer'] },
   // claims and warranty
   ...{ setWarrantyTerms: ['warranty', 'quality'], listWarrantyTerms: STAFF, fileClaim: ['warranty'] },

@@ -66,7 +66,15 @@ import { TouchUpEntity } from '../../touch-ups/touch-up.entity.js';
 import { ReworkEntity } from '../../dispositions/rework.entity.js';
 import { GoOnEntity } from '../../go-ons/go-on.entity.js';
 import { FittedItemEntity, ItemRemovedEntity } from '../../fitted-items/fitted-item.entity.js';
-import { OwnerDetailEntity, OwnerEntity, OwnerErasedEntity } from '../../owners/owner.entity.js';
+import {
+  LegalHoldEndedEntity,
+  LegalHoldEntity,
+  OwnerChangedEntity,
+  OwnerDetailEntity,
+  OwnerEntity,
+  OwnerErasedEntity,
+  OwnerRequestEntity,
+} from '../../owners/owner.entity.js';
 import {
   CaseAnswerEntity,
   CaseFileEntity,
@@ -105,6 +113,7 @@ import {
   NoticeMailingEntity,
   NoticeReportEntity,
 } from '../../notices/notice.entity.js';
+import { DealerAcknowledgedEntity } from '../../own-hulls/acknowledged.entity.js';
 import { TankEntity } from '../../tanks/tank.entity.js';
 
 /** Every table, named one by one: the one place of the platform that knows the features' tables. */
@@ -132,6 +141,8 @@ export const TABLES = [
   ...[HoldScopeEntity, HoldReachedEntity, HoldDispositionEntity],
   ...[GoOnEntity, ReworkEntity],
   ...[FittedItemEntity, ItemRemovedEntity, OwnerEntity, OwnerErasedEntity, OwnerDetailEntity],
+  DealerAcknowledgedEntity,
+  ...[OwnerChangedEntity, OwnerRequestEntity, LegalHoldEntity, LegalHoldEndedEntity],
   ...[CaseFileEntity, CaseSettingsEntity, CaseLookEntity, CaseAnswerEntity, CaseRunEntity],
   ...[WarrantyTermsEntity, ClaimEntity, ClaimPhotoEntity, ClaimDecisionEntity, ClaimMarkEntity],
   ...[MoldCareEntity, PartScheduleEntity],

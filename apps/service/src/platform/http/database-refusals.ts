@@ -21,6 +21,8 @@ const MEANINGS: Readonly<Record<string, () => Refusal>> = {
   rework_once: () => new Conflict('reworked-already', 'This rework is recorded already.'),
   item_removed_once: () => new Conflict('removed-already', 'This item is taken off already.'),
   certificate_withdrawn_once: () => new Conflict('withdrawn-already', 'This issue is withdrawn already.'),
+  dealer_acknowledged_once: () => new Conflict('acknowledged-already', 'This is acknowledged already.', '/about'),
+  legal_hold_ends_once: () => new Conflict('ended-already', 'This legal hold has ended already.'),
   owner_erased_once: () => new Conflict('erased-already', 'What was kept of this owner is erased already.'),
   device_code_once: () => new Conflict('code-taken', 'This device code is registered already.', '/code'),
   equipment_code_once: () => new Conflict('code-taken', 'This equipment code is registered already.', '/code'),

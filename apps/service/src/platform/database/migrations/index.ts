@@ -28,6 +28,8 @@ import { Cases0031 } from './0031-cases.js';
 import { Notices0032 } from './0032-notices.js';
 import { Certificates0033 } from './0033-certificates.js';
 import { WithdrawnByCorrection0034 } from './0034-withdrawn-by-correction.js';
+import { Privacy0035 } from './0035-privacy.js';
+import { Acknowledged0036 } from './0036-acknowledged.js';
 import { Charts0037 } from './0037-charts.js';
 import { LettersByHull0039 } from './0039-letters-by-hull.js';
 
@@ -63,6 +65,8 @@ export const MIGRATIONS = [
   Notices0032,
   Certificates0033,
   WithdrawnByCorrection0034,
+  Privacy0035,
+  Acknowledged0036,
   Charts0037,
   LettersByHull0039,
 ] as const;

@@ -1,9 +1,9 @@
 import { normaliseNumber } from '@hull-record/trade';
 import type { EntityManager } from 'typeorm';
-import { personNow } from '../platform/access/call.js';
-import { standing } from '../platform/facts/standing.js';
-import { lastDealerOf } from '../platform/life/own-hull.sql.js';
-import { NotThere } from '../platform/refusals.js';
+import { personNow } from '../access/call.js';
+import { standing } from '../facts/standing.js';
+import { lastDealerOf } from './own-hull.sql.js';
+import { NotThere } from '../refusals.js';
 
 /** A hull of the dealer who calls. */
 export interface FoundOwnHull {

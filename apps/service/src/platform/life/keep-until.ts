@@ -1,7 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import type { HullView } from '@hull-record/contracts';
 import { keepUntil, RETENTION_RULES, type RetentionRule } from '@hull-record/trade';
-import { standing } from '../platform/facts/standing.js';
+import { standing } from '../facts/standing.js';
 
 /** When a boat was built, and when and where it was placed on the market, as days of the plant. */
 const DATES = `
