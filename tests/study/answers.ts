@@ -1,3 +1,4 @@
+import { writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { answerOf } from '../../apps/service/src/cases/answer/answer-of.js';
 import { caseOf, caseSettings } from './case-of-plant.js';
@@ -7,11 +8,15 @@ import { SCENARIOS, type Scenario } from './scenarios.js';
 /**
  * What the look of the service answers for plants from seeds nobody has seen: `npm run study:answers -- --plants 20`.
  *
- * Each plant with one bad lot three ways: as it is, with the hulls of the bad lot left out of the case, and a plant of the
+ * `--table FILE` is written after each plant. Each plant with one bad lot three ways: as it is, with the hulls of the bad lot left out of the case, and a plant of the
  * same seed without any bad lot.
  */
 const { values } = parseArgs({
-  options: { plants: { type: 'string', default: '20' }, seed: { type: 'string', default: '900000' } },
+  options: {
+    plants: { type: 'string', default: '20' },
+    seed: { type: 'string', default: '900000' },
+    table: { type: 'string' },
+  },
 });
 const scenarioOf = (name: string): Scenario => SCENARIOS.find((each) => each.name === name) as Scenario;
 const settings = caseSettings();
@@ -40,14 +45,18 @@ for (let i = 1; i <= Number(values.plants); i += 1) {
     ...{ seed, planted, verdict, first: first?.named ?? '', holds: first?.lots.includes(planted) ?? false },
     ...{ removed: removed.verdict, innocent: innocent.verdict },
   });
+  if (values.table) writeFileSync(values.table, `${tableOf()}\n`);
   console.error(`${i} of ${values.plants}`);
 }
 
-const often = (of: (answer: Answered) => string): string =>
-  WORDS.map((word) => answers.filter((answer) => of(answer) === word).length).join(' | ');
+console.log(tableOf());
 
-console.log(
-  [
+function often(of: (answer: Answered) => string): string {
+  return WORDS.map((word) => answers.filter((answer) => of(answer) === word).length).join(' | ');
+}
+
+function tableOf(): string {
+  return [
     `| of ${answers.length} plants | ${WORDS.join(' | ')} |`,
     '| --- | --- | --- | --- | --- |',
     `| with one bad lot | ${often(({ verdict }) => verdict)} |`,
@@ -62,5 +71,5 @@ console.log(
       (own) =>
         `| ${own.seed} | ${own.planted} | ${own.verdict} | ${own.first}${own.holds ? '' : ' (another)'} | ${own.removed} | ${own.innocent} |`,
     ),
-  ].join('\n'),
-);
+  ].join('\n');
+}
