@@ -1,6 +1,7 @@
 import { afterAll, beforeAll } from '@jest/globals';
 import './cases/station-start.js';
 import './cases/station-tasks.js';
+import './cases/station-making.js';
 import './cases/station-offline.js';
 import { clearStage, setStage } from './stage.js';
 

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { FEEDS } from './amount.js';
 import { Day, Instant } from './envelope.js';
 import { ScheduleLayer } from './models.js';
+import { PlantRules } from './verdicts.js';
 
 /** A layer as made, as far as the station works with it. */
 const MadeLayer = z.object({
@@ -56,6 +57,9 @@ export type DayLot = z.output<typeof DayLot>;
 export const DaySheet = z
   .object({
     at: Instant,
+    marginRule: PlantRules.shape.marginRule.describe(
+      'by which the plant judges the surface of a mold over the dew point',
+    ),
     people: z.array(z.object({ badge: z.string(), roles: z.array(z.string()) })),
     materials: z.array(z.object({ code: z.string(), name: z.string(), role: z.string() })),
     parts: z.array(DayPart).describe('at most 80, those worked on last first'),

@@ -109,4 +109,30 @@ describe('touch-ups', () => {
     );
     expect(rows).toEqual([{ spots: [{ zone: 'port topside', kind: 'pit', count: 4, largestMm: 2 }] }]);
   });
+
+  it('may take from a tank, and what nobody can name: a trace then says that it is possibly any of the likely lots', async () => {
+    const patcher = atTablet();
+    await open('/station/bay/86-4-H/touch-up', TABLET, 'PAT-1');
+    await page.getByRole('combobox', { name: 'Kind' }).selectOption({ label: 'Pit (pinhole)' });
+    await patcher.type('Largest, mm', '2');
+    const materials = ['Material 1', 'Material 2'].map((name) => page.getByRole('group', { name }));
+    for (const material of materials) {
+      await patcher.tap('button', 'Add material');
+      await material.getByLabel('How much').fill('0.1');
+    }
+    const [tank, unnamed] = materials;
+    await tank?.getByLabel('Taken from').selectOption({ label: 'tank' });
+    await tank?.getByLabel('Code of the tank').fill('T1');
+    await unnamed?.getByLabel('Taken from').selectOption({ label: 'nobody can name it' });
+    await unnamed?.getByLabel('What it looked like').fill('amber, in a pail without a label');
+    await unnamed?.getByLabel('Lots it may be of').fill('R-GOOD R-BAD');
+    expect(await axeFindings(page)).toEqual([]);
+    await patcher.tap('button', 'Save the touch-ups');
+    await page.getByText('Recorded as T1.').waitFor();
+    const lots = await service.asOwner<{ origin: string }>(
+      `select l.origin from fact.touch_up t join fact.part p on p.id = t.part_id join fact.used u on u.into_id = t.root
+       join fact.lot l on l.root = u.lot_id where p.number = '86-4-H' order by 1`,
+    );
+    expect(lots.map(({ origin }) => origin)).toEqual(['tank', 'unidentified']);
+  });
 });

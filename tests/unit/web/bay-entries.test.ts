@@ -59,6 +59,17 @@ describe('what a scanner or a person types', () => {
     expect([takenOf(row), takenOf({ ...row, code: 'VE-1', quantity: '0' })]).toEqual([null, null]);
   });
 
+  it('as material is a tank, a gun, or what nobody can name, as soon as it says what it looked like', () => {
+    const row = { ...NOTHING_TAKEN, quantity: '2' };
+    expect(takenOf({ ...row, from: 'tank', code: 'T1' })).toMatchObject({ tank: 'T1' });
+    expect(takenOf({ ...row, code: '/l/equipment/GUN-1' })).toMatchObject({ gun: 'GUN-1' });
+    const unnamed = { ...row, from: 'unidentified', code: 'VE-1, VE-2' } as const;
+    expect(takenOf(unnamed)).toBeNull();
+    expect(takenOf({ ...unnamed, looks: 'amber, in a pail', foundAt: 'by door 2' })).toMatchObject({
+      unidentified: { role: 'resin', looks: 'amber, in a pail', foundAt: 'by door 2', likely: ['VE-1', 'VE-2'] },
+    });
+  });
+
   it('as badges is each once', () => {
     expect(badgesIn('pat-1, PAT-1;lam-2')).toEqual(['PAT-1', 'LAM-2']);
   });

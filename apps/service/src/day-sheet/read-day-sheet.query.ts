@@ -1,10 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import type { DayPart, DaySheet } from '@hull-record/contracts';
 import { DataSource, type EntityManager } from 'typeorm';
+import { personNow } from '../platform/access/call.js';
 import { rolesAt } from '../platform/access/roles.sql.js';
 import { now } from '../platform/clock.js';
 import { readAsOne } from '../platform/database/read-as-one.js';
 import { standing } from '../platform/facts/standing.js';
+import { plantRulesAt } from '../platform/rules/plant-rules.sql.js';
 import { type NextLayer, windowsOf } from '../platform/rules/lay-up-window.js';
 import {
   loadLayerRecords,
@@ -36,6 +38,7 @@ export class ReadDaySheet {
       const lots = await tx.query<Lot[]>(LOTS);
       return {
         at: now().toISOString(),
+        marginRule: (await plantRulesAt(tx, personNow().plantId, now())).marginRule,
         people: await tx.query<DaySheet['people']>(PEOPLE),
         materials: await tx.query<DaySheet['materials']>(MATERIALS),
         parts: await partsOf(tx),

@@ -119,7 +119,7 @@ const stationStart = createRoute({
 const stationTakeOver = createRoute({
   ...atStation,
   path: '/take-over',
-  validateSearch: texts('part', 'layer'),
+  validateSearch: texts('part', 'layer', 'task'),
   component: lazyRouteComponent(() => import('../station/take-over-page.js'), 'TakeOverPage'),
 });
 const stationOutbox = createRoute({

@@ -25,7 +25,9 @@ const readSheet = async (): Promise<DaySheet> => {
 
 const keptSheet = async (): Promise<DaySheet | null> => {
   const kept = await (await deviceDatabase()).get('answers', NAME);
-  return (kept?.answer as DaySheet | undefined) ?? null;
+  const sheet = kept?.answer as DaySheet | undefined;
+  // One that an older version of the app kept says no rule: it is the one that a plant judges by until it says another.
+  return sheet === undefined ? null : { ...sheet, marginRule: sheet.marginRule ?? '3 C' };
 };
 
 interface DayAnswer {

@@ -1,3 +1,4 @@
+import { Link } from '@tanstack/react-router';
 import type { HullView } from '@hull-record/contracts';
 import { paperPath } from '../api/ask.js';
 import { Section } from '../ui/page.js';
@@ -24,6 +25,18 @@ export const Documents = ({ hull: { number, parts } }: { readonly hull: HullView
             <span className="soft">{t('hulls.pdf')}</span>
           </li>
         ))}
+        <li>
+          <Link to="/labels" search={{ of: 'hull', codes: number }}>
+            {t('hulls.labelOfHull')}
+          </Link>
+        </li>
+        {parts.length === 0 ? null : (
+          <li>
+            <Link to="/labels" search={{ of: 'part', codes: parts.map((part) => part.number).join(',') }}>
+              {t('hulls.labelsOfParts', { count: parts.length })}
+            </Link>
+          </li>
+        )}
       </ul>
     </Section>
   );

@@ -8,6 +8,8 @@ export const hullsEn = {
   'hulls.hull': 'hull {number}',
   'hulls.part': 'part {part}',
   'hulls.hinNotYet': 'not assigned yet',
+  'hulls.labelOfHull': 'Print the label of this hull',
+  'hulls.labelsOfParts': '{count, plural, one {Print the label of its part} other {Print the labels of its # parts}}',
   'hulls.buildRecord': 'Build record',
   'hulls.buildRecordIs': 'PDF, as recorded up to now',
   'hulls.notOnRecord': 'Not on record',

@@ -11,6 +11,9 @@ export const hullsEs = {
   'hulls.hull': 'el casco {number}',
   'hulls.part': 'la pieza {part}',
   'hulls.hinNotYet': 'aún no asignado',
+  'hulls.labelOfHull': 'Imprimir la etiqueta de este casco',
+  'hulls.labelsOfParts':
+    '{count, plural, one {Imprimir la etiqueta de su pieza} other {Imprimir las etiquetas de sus # piezas}}',
   'hulls.buildRecord': 'Registro de construcción',
   'hulls.buildRecordIs': 'PDF, según lo registrado hasta ahora',
   'hulls.notOnRecord': 'No está registrado',

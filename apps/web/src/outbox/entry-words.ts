@@ -10,6 +10,7 @@ const KINDS = {
   '/api/layers/:layer/used': 'outbox.kind.used',
   '/api/layers/:layer/readings': 'outbox.kind.readings',
   '/api/layers/:layer/signatures': 'outbox.kind.signature',
+  '/api/go-ons': 'outbox.kind.goOn',
   '/api/parts/:part/defects': 'outbox.kind.defect',
   '/api/defects/:defect/photos': 'outbox.kind.photo',
   '/api/defects/:defect/answers': 'outbox.kind.answer',

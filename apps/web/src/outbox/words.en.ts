@@ -38,6 +38,7 @@ export const outboxEn = {
   'outbox.kind.readings': 'Reading',
   'outbox.kind.signature': 'Hold point signed',
   'outbox.kind.confirmation': 'Confirmation',
+  'outbox.kind.goOn': 'going on under nonconformance',
   'outbox.kind.defect': 'Defect',
   'outbox.kind.photo': 'Photo',
   'outbox.kind.answer': 'Answer',

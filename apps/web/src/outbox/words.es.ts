@@ -40,6 +40,7 @@ export const outboxEs = {
   'outbox.kind.readings': 'Medición',
   'outbox.kind.signature': 'Punto de espera firmado',
   'outbox.kind.confirmation': 'Confirmación',
+  'outbox.kind.goOn': 'seguir bajo no conformidad',
   'outbox.kind.defect': 'Defecto',
   'outbox.kind.photo': 'Foto',
   'outbox.kind.answer': 'Respuesta',

@@ -1,4 +1,4 @@
-import { Link, useNavigate } from '@tanstack/react-router';
+import { useNavigate } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
 import type { Day, NowLayer, NowPart } from '../day/now.js';
 import { propose, type Line } from '../day/propose.js';
@@ -7,6 +7,7 @@ import { useNow } from '../day/use-day.js';
 import { isNext } from '../day/work-of.js';
 import { clock } from '../device/clock.js';
 import { plantDay } from '../device/plant-day.js';
+import { usePreferences } from '../preferences/use-preferences.js';
 import { queueEntry } from '../outbox/queue-entry.js';
 import { Acts, StationPage } from '../station-frame/station-page.js';
 import { useHolder } from '../station-frame/use-holder.js';
@@ -16,6 +17,12 @@ import { Toggle } from '../ui/toggle.js';
 import { Said } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
 import { BeganChoice } from './began-choice.js';
+import { ClimateFields } from './climate-fields.js';
+import { climateOf, NO_CLIMATE } from './climate-typed.js';
+import { CrewChoice } from './crew-choice.js';
+import { GoOn } from './go-on.js';
+import { LayerDone } from './layer-done.js';
+import { rulesToLift } from './rules-to-lift.js';
 import { LayerBands } from './layer-bands.js';
 import { MaterialLines } from './material-lines.js';
 import { StopPanel } from './stop-panel.js';
@@ -47,19 +54,26 @@ export const LayerEntry = ({ day, part, layer }: LayerEntryProps) => {
     () => changed ?? propose(day, layer, chosen.length, today),
     [changed, day, layer, chosen, today],
   );
-  const crew = holder === null ? [] : [holder.badge];
+  const [crewChosen, setCrew] = useState<readonly string[] | null>(null);
+  const [climateTyped, setClimate] = useState(NO_CLIMATE);
+  const unit = useTemperatureUnit(layer);
+  const climate = climateOf(climateTyped, unit);
+  const crew = crewChosen ?? (holder === null ? [] : [holder.badge]);
   const used = lines.flatMap(toTaken);
   const times = (minutes: number) => ({
     startedAt: new Date(clock.now() - minutes * 60_000).toISOString(),
     endedAt: clock.instant(),
   });
-  const made = { layer: code, doneBy: crew, used };
-  const service = useCheck(done ? [] : chosen, { ...made, ...times(began ?? 0) }, [code, JSON.stringify(used)]);
+  const made = { layer: code, doneBy: [...crew], used, ...(climate === undefined ? {} : { climate }) };
+  const service = useCheck(done ? [] : chosen, { ...made, ...times(began ?? 0) }, [
+    code,
+    JSON.stringify([used, climate]),
+  ]);
   const here = stopsHere(day, others, chosen, lines, code, now, today);
   const stopped = !done && !anyway && here.length + service.length > 0;
 
   const save = async (): Promise<void> => {
-    if (began === null) return;
+    if (began === null || crew.length === 0) return;
     const parts = chosen.map((number) => ({ part: number, weight: 1 }));
     const body = { ...made, ...times(began), parts };
     const about = `${chosen.join(', ')}, ${code}`;
@@ -83,7 +97,7 @@ export const LayerEntry = ({ day, part, layer }: LayerEntryProps) => {
       }
     >
       {done ? (
-        <Done part={part} layer={layer} note={note} />
+        <LayerDone part={part} layer={layer} note={note} />
       ) : (
         <>
           {others.length > 1 ? (
@@ -96,7 +110,12 @@ export const LayerEntry = ({ day, part, layer }: LayerEntryProps) => {
             </div>
           ) : null}
           <MaterialLines day={day} layer={layer} lines={lines} today={today} onChange={setChanged} />
+          <ClimateFields typed={climateTyped} unit={unit} layer={layer} rule={day.marginRule} onChange={setClimate} />
+          <CrewChoice people={day.people} crew={crew} onChange={setCrew} />
           {stopped ? <StopPanel here={here} service={service} /> : null}
+          {stopped ? (
+            <GoOn rules={rulesToLift(here, service)} parts={chosen} layer={code} onGone={() => setAnyway(true)} />
+          ) : null}
           {stopped ? (
             <Acts>
               <Button onPress={() => setAnyway(true)}>
@@ -113,12 +132,12 @@ export const LayerEntry = ({ day, part, layer }: LayerEntryProps) => {
               {note}
               <Acts>
                 <Button
-                  className={began === null || chosen.length === 0 ? 'btn st-refuses' : 'btn do'}
+                  className={began === null || chosen.length === 0 || crew.length === 0 ? 'btn st-refuses' : 'btn do'}
                   busy={busy}
                   onPress={() => void save()}
                 >
                   {t(changed === null ? 'lay.keepScheduled' : 'lay.keep', { count: chosen.length })}
-                  <small>{began === null ? t('lay.sayBegan') : t('lay.by', { by: crew.join(', ') })}</small>
+                  <small>{whatLacks(began, crew, t)}</small>
                 </Button>
               </Acts>
             </>
@@ -130,28 +149,19 @@ export const LayerEntry = ({ day, part, layer }: LayerEntryProps) => {
   );
 };
 
-const Done = ({ part, layer: { scheduled }, note }: Omit<LayerEntryProps, 'day'> & { note: React.ReactNode }) => {
-  const { t } = useWords();
-  const [reading] = scheduled.readings;
-  return (
-    <>
-      {note}
-      <Acts>
-        {reading === undefined ? null : (
-          <Link
-            className="btn do"
-            to="/station/readings"
-            search={{ part: part.number, layer: scheduled.code, what: reading.what }}
-          >
-            {t('lay.thenRead')}
-          </Link>
-        )}
-        <Link className="btn" to="/station">
-          {t('station.start')}
-        </Link>
-      </Acts>
-    </>
-  );
+type Say = ReturnType<typeof useWords>['t'];
+
+/** What is still to be said before it is kept, or who made it. */
+const whatLacks = (began: number | null, crew: readonly string[], t: Say): string => {
+  if (began === null) return t('lay.sayBegan');
+  return crew.length === 0 ? t('lay.sayWho') : t('lay.by', { by: crew.join(', ') });
+};
+
+/** Temperatures are typed in the unit that the person chose, else in that of the layer's limits. */
+const useTemperatureUnit = ({ scheduled }: NowLayer): 'C' | 'F' => {
+  const [{ temperature }] = usePreferences();
+  if (temperature !== 'recorded') return temperature;
+  return scheduled.climate?.airTemperature?.unit === 'F' ? 'F' : 'C';
 };
 
 /** Parts of the same model and kind that are ready for the same layer. */

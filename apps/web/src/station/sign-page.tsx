@@ -1,8 +1,9 @@
 import { getRouteApi, Link, useNavigate } from '@tanstack/react-router';
-import { useState } from 'react';
+import { useState, useSyncExternalStore } from 'react';
 import type { Day, NowLayer, NowPart, NowRecord } from '../day/now.js';
 import { useDay } from '../day/use-day.js';
 import { spotsOf } from '../day/work-of.js';
+import { network } from '../device/network.js';
 import { mark, stamp } from '../marks/mark.js';
 import { queueEntry } from '../outbox/queue-entry.js';
 import { Acts, StationPage } from '../station-frame/station-page.js';
@@ -14,6 +15,7 @@ import { Said, Term, Text } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
 import { DayState } from './day-state.js';
 import { LayerBands } from './layer-bands.js';
+import { SignHere } from './sign-here.js';
 import { WorkList } from './work-list.js';
 
 const route = getRouteApi('/station/sign');
@@ -96,6 +98,7 @@ const Stamp = ({ part, layer: { scheduled }, record }: Omit<SigningProps, 'day'>
   const { t } = useWords();
   const holder = useHolder();
   const navigate = useNavigate();
+  const { reached } = useSyncExternalStore(network.subscribe, network.get);
   const { keep, busy, note } = useKeep();
   const [signed, setSigned] = useState(false);
   if (record.signature !== null && !signed)
@@ -132,6 +135,7 @@ const Stamp = ({ part, layer: { scheduled }, record }: Omit<SigningProps, 'day'>
       {isMaker ? <p className="wrong">{t('sign.youMadeIt')}</p> : null}
       {holder !== null && !holder.proved ? <p className="caution">{t('sign.willBeProvisional')}</p> : null}
       {note}
+      {reached && (holder === null || isMaker || !maySign) ? <SignHere makers={record.doneBy} onProved={sign} /> : null}
       <Acts>
         {holder === null || isMaker || !maySign ? null : (
           <Button className="btn do" busy={busy} onPress={() => void sign()}>
@@ -141,7 +145,7 @@ const Stamp = ({ part, layer: { scheduled }, record }: Omit<SigningProps, 'day'>
         <Link
           to="/station/take-over"
           search={{ layer: scheduled.code, part: part.number }}
-          className={isMaker || !maySign || holder === null ? 'btn do' : 'btn'}
+          className={!reached && (isMaker || !maySign || holder === null) ? 'btn do' : 'btn'}
         >
           {t('sign.handOver')}
         </Link>

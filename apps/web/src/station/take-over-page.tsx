@@ -1,15 +1,11 @@
 import { useQueryClient } from '@tanstack/react-query';
 import { getRouteApi, useNavigate } from '@tanstack/react-router';
 import { useState, useSyncExternalStore } from 'react';
-import { post } from '../api/ask.js';
-import { fieldErrors, Refused, Unreachable } from '../api/problem.js';
-import { session } from '../api/session.js';
 import { useDay } from '../day/use-day.js';
 import { clock } from '../device/clock.js';
 import { holding } from '../device/holder.js';
 import { network } from '../device/network.js';
 import { isLanguage, LANGUAGES } from '../language/language.js';
-import { drain } from '../outbox/drain.js';
 import { usePreferences } from '../preferences/use-preferences.js';
 import { Acts, StationPage } from '../station-frame/station-page.js';
 import { Button } from '../ui/button.js';
@@ -17,6 +13,7 @@ import { Form } from '../ui/form.js';
 import { TextField } from '../ui/text-field.js';
 import { Toggle } from '../ui/toggle.js';
 import { useWords } from '../words/use-words.js';
+import { useTabletSignIn } from './use-tablet-sign-in.js';
 
 const route = getRouteApi('/station/take-over');
 const FIELDS = { badge: 'badge', secret: 'secret' } as const;
@@ -27,32 +24,20 @@ export const TakeOverPage = () => {
   const { reached } = useSyncExternalStore(network.subscribe, network.get);
   const [badge, setBadge] = useState('');
   const [secret, setSecret] = useState('');
-  const [wrong, setWrong] = useState('');
-  const [busy, setBusy] = useState(false);
+  const { signIn, busy, wrong } = useTabletSignIn();
   const client = useQueryClient();
   const navigate = useNavigate();
-  // Handed over for a signature, it leads back to it.
-  const { part, layer } = route.useSearch();
+  // Handed over for a signature or the word of a shift lead, it leads back to it.
+  const { part, layer, task } = route.useSearch();
   const { day } = useDay();
   const arrived = (): void => {
     void client.invalidateQueries();
-    void navigate(part && layer ? { to: '/station/sign', search: { part, layer } } : { to: '/station' });
+    if (part && layer)
+      void navigate({ to: task === 'layer' ? '/station/layer' : '/station/sign', search: { part, layer } });
+    else void navigate({ to: '/station' });
   };
-  const signIn = async (): Promise<void> => {
-    setBusy(true);
-    setWrong('');
-    try {
-      const view = await post('/api/sign-in', {}, { badge, secret });
-      holding.take(null);
-      session.told(view);
-      void drain().catch(() => undefined);
-      arrived();
-    } catch (error) {
-      if (error instanceof Unreachable) network.tried(false);
-      else setWrong(error instanceof Refused ? (fieldErrors(error)[0]?.detail ?? error.message) : t('app.notShown'));
-    } finally {
-      setBusy(false);
-    }
+  const signInHere = async (): Promise<void> => {
+    if ((await signIn(badge, secret)) !== null) arrived();
   };
   const byBadge = (): void => {
     if (badge.trim() === '') return;
@@ -67,7 +52,7 @@ export const TakeOverPage = () => {
   };
   return (
     <StationPage title={t('station.takeOver')} name={t('station.takeOver')}>
-      <Form onSubmit={() => (reached ? void signIn() : byBadge())}>
+      <Form onSubmit={() => (reached ? void signInHere() : byBadge())}>
         <TextField name={FIELDS.badge} label={t('signIn.badge')} value={badge} onChange={setBadge} kind="text" />
         {reached ? (
           <TextField

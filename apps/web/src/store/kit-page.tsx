@@ -5,6 +5,7 @@ import { RecordForm } from '../entry/record-form.js';
 import { Page } from '../ui/page.js';
 import { useWords } from '../words/use-words.js';
 import { inputFields, inputsAtFirst, inputsOf } from './input-rows.js';
+import { LotLabel } from './lot-label.js';
 import { useRows } from './use-rows.js';
 
 /** A kit cut from rolls and sheets. */
@@ -29,7 +30,12 @@ export const KitPage = () => {
             post('/api/kits', {}, { ...envelope, code: said('code'), inputs: inputsOf(said, rows.count) })
           }
           onDone={rows.startAnew}
-          done={(receipt) => <Found of={receipt} words={t('store.cutLot', { lot: receipt.result.code })} />}
+          done={(receipt) => (
+            <>
+              <Found of={receipt} words={t('store.cutLot', { lot: receipt.result.code })} />
+              <LotLabel lot={receipt.result.code} />
+            </>
+          )}
         >
           {() => rows.more(t('store.oneMore'))}
         </RecordForm>

@@ -9,6 +9,7 @@ import { Page, Section } from '../ui/page.js';
 import { useWords } from '../words/use-words.js';
 import { Dose } from './dose.js';
 import { inputFields, inputsAtFirst, inputsOf } from './input-rows.js';
+import { LotLabel } from './lot-label.js';
 import { MixCheck } from './mix-check.js';
 import { MixingCautions } from './mixing-cautions.js';
 import { useRows } from './use-rows.js';
@@ -51,7 +52,12 @@ const Mixed = () => {
         post('/api/mixes', {}, { ...envelope, code: said('code'), inputs: inputsOf(said, rows.count) })
       }
       onDone={rows.startAnew}
-      done={(receipt) => <Found of={receipt} words={t('store.mixedLot', { lot: receipt.result.code })} />}
+      done={(receipt) => (
+        <>
+          <Found of={receipt} words={t('store.mixedLot', { lot: receipt.result.code })} />
+          <LotLabel lot={receipt.result.code} />
+        </>
+      )}
     >
       {(said) => (
         <>

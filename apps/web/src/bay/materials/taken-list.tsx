@@ -1,11 +1,18 @@
-import { BASES } from '@hull-record/trade';
+import { BASES, MATERIAL_ROLES } from '@hull-record/trade';
 import { Button } from '../../ui/button.js';
 import { Choice } from '../../ui/choice.js';
 import { MeasureField } from '../../ui/measure-field.js';
 import { TextField } from '../../ui/text-field.js';
 import { unitSign } from '../../words/figures.js';
 import { useWords } from '../../words/use-words.js';
-import { NOTHING_TAKEN, type TakenBasis, type TakenRow, type TakenUnit } from './taken-row.js';
+import {
+  NOTHING_TAKEN,
+  type TakenBasis,
+  type TakenFrom,
+  type TakenRole,
+  type TakenRow,
+  type TakenUnit,
+} from './taken-row.js';
 
 const UNITS = ['kg', 'g', 'lb', 'oz', 'L', 'mL', 'm2', 'ft2', 'm', 'pc'] as const satisfies readonly TakenUnit[];
 
@@ -48,7 +55,19 @@ const Taken = ({ number, row, onRow, onDrop }: TakenProps) => {
   return (
     <fieldset>
       <legend>{t('bay.usedNumber', { number })}</legend>
-      <TextField label={t('bay.lotScanned')} kind="text" value={row.code} onChange={(code) => onRow({ code })} />
+      <Choice
+        label={t('bay.takenFrom')}
+        value={row.from === 'lot' ? '' : row.from}
+        none={t('bay.from.lot')}
+        options={[
+          ['tank', t('bay.from.tank')],
+          ['gun', t('bay.from.gun')],
+          ['unidentified', t('bay.from.unidentified')],
+        ]}
+        onChange={(from) => onRow({ from: (from || 'lot') as TakenFrom })}
+      />
+      {row.from === 'unidentified' ? <Unnamed row={row} onRow={onRow} /> : null}
+      <TextField label={t(`bay.code.${row.from}`)} kind="text" value={row.code} onChange={(code) => onRow({ code })} />
       <MeasureField label={t('bay.quantity')} value={row.quantity} onChange={(quantity) => onRow({ quantity })} />
       <Choice
         label={t('bay.unit')}
@@ -68,5 +87,23 @@ const Taken = ({ number, row, onRow, onDrop }: TakenProps) => {
         ×
       </Button>
     </fieldset>
+  );
+};
+
+/** Material that nobody can name: what it was taken for, what it looked like, where it stood. A trace then says "possibly any of". */
+const Unnamed = ({ row, onRow }: Pick<TakenProps, 'row' | 'onRow'>) => {
+  const { t, term } = useWords();
+  return (
+    <>
+      <Choice
+        label={t('bay.takenFor')}
+        value={row.role === 'resin' ? '' : row.role}
+        none={term('resin')}
+        options={MATERIAL_ROLES.filter((role) => role !== 'resin').map((role) => [role, term(role)])}
+        onChange={(role) => onRow({ role: (role || 'resin') as TakenRole })}
+      />
+      <TextField label={t('bay.looks')} kind="words" value={row.looks} onChange={(looks) => onRow({ looks })} />
+      <TextField label={t('bay.foundAt')} kind="words" value={row.foundAt} onChange={(foundAt) => onRow({ foundAt })} />
+    </>
   );
 };
