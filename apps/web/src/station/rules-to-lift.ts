@@ -1,5 +1,5 @@
 import type { Stop } from '../day/stops-of.js';
-import type { ServiceStop } from './stop-panel.js';
+import type { ServiceStop } from './service-stop.js';
 
 /**
  * The rules of the service that the tablet's own stops stand for, with no network. A hold may be one for safety, which

@@ -2,15 +2,7 @@ import type { Stop } from '../day/stops-of.js';
 import { mark } from '../marks/mark.js';
 import { Said } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
-
-/** What the service itself found, in its own words. */
-export interface ServiceStop {
-  readonly rule: string;
-  readonly detail: string;
-  readonly remedy: string;
-  /** Who may go on over it, under nonconformance. */
-  readonly goesOn: 'shift lead' | 'nobody';
-}
+import type { ServiceStop } from './service-stop.js';
 
 interface StopPanelProps {
   readonly here: readonly Stop[];

@@ -3,7 +3,7 @@ import { post } from '../api/ask.js';
 import type { PostBody } from '../api/contract.js';
 import { clock } from '../device/clock.js';
 import { holding } from '../device/holder.js';
-import type { ServiceStop } from './stop-panel.js';
+import type { ServiceStop } from './service-stop.js';
 
 type Layer = Omit<PostBody<'/api/parts/:part/layers/check'>, 'id' | 'enteredBy' | 'device' | 'happenedAt'>;
 
