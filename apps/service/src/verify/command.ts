@@ -1,8 +1,10 @@
 import { readHead } from '@hull-record/evidence';
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { readConfig } from '../platform/config/config.js';
 import { readAsOne } from '../platform/database/read-as-one.js';
 import { KeyRing } from '../platform/journal/key-ring.js';
+import { checkFiles } from './check-files.js';
 import { openToRead } from './open-to-read.js';
 import { verifyCertificate } from './certificate/verify-certificate.js';
 import { verifyDatabase } from './verify-database.js';
@@ -64,7 +66,11 @@ export const runVerify = async (
   const { db, close } = await openToRead(config, say);
   try {
     const keys = new Set(ring.all().map(({ keyId }) => keyId));
-    const verified = await readAsOne(db, (tx) => verifyDatabase(tx, { keys, held }));
+    const verified = await readAsOne(db, async (tx) => {
+      const rows = await verifyDatabase(tx, { keys, held });
+      const files = await checkFiles(tx, join(config.dataDir, 'photos'));
+      return { ...rows, faults: [...rows.faults, ...files] };
+    });
     for (const line of wordsOf(verified)) say(line);
     for (const keyId of keys) say(`Key of this service: ${keyId}`);
     return verified.faults.length === 0 ? 0 : 1;
