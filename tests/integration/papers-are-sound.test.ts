@@ -18,11 +18,23 @@ beforeAll(async () => {
   for (const [, note] of WRITINGS) await shop.defect('86-1-H', { layer: 'L2', note });
   await shop.act('/api/equipment/MG-1/checks', { what: 'reference film', good: true });
   await shop.act('/api/equipment/MG-1/checks', { what: 'reference film', good: false });
+  await notified();
   await shop.act('/api/cases', { code: 'C-1', title: 'Blisters' });
   await shop.act('/api/cases/C-1/settings', FREEZE);
   await looked(shop, 'C-1');
-}, 60_000);
+}, 120_000);
 afterAll(() => service.close());
+
+let hold: string;
+/** A notice to the dealer that a hull is with. */
+const notified = async (): Promise<void> => {
+  hold = await shop.act('/api/lots/R-2/holds', { kind: 'safety', reason: 'gel time' });
+  const decided = { discoveredOn: '2026-03-02', decidedBy: 'QUA-1', why: 'bond', happenedAt: '2026-03-02T15:00:00Z' };
+  await shop.act(`/api/holds/${hold}/duty-decisions`, { ...decided, decision: 'substantial risk of injury' });
+  const words = { defect: 'It may not be cured.', hazard: 'It may let go.', measures: 'A dealer renews it.' };
+  const maker = { manufacturer: 'Invented Boats', address: '1 Slip Road', make: 'TS', undertaking: 'Free of charge.' };
+  await shop.act(`/api/holds/${hold}/notices`, { code: 'DN-1', contents: { ...words, ...maker } });
+};
 
 const bytesOf = async (answer: Response): Promise<Buffer> => {
   if (answer.status !== 200) throw new Error(`${answer.status} ${await answer.text()}`);
@@ -55,6 +67,10 @@ const PAPERS: readonly (readonly [name: string, make: () => Promise<Buffer>])[] 
   ['hold-point sheet', () => get('parts/86-1-H/hold-points.pdf')],
   ['repair order', () => get('parts/86-1-H/repair-order.pdf')],
   ['equipment recall list', () => get('equipment/MG-1/recall.pdf')],
+  ['list of held hulls', () => get(`holds/${hold}/hulls.pdf`)],
+  ['letters of a notice', () => get('notices/DN-1/letters.pdf')],
+  ['initial report to the authority', () => get('notices/DN-1/initial-report.pdf')],
+  ['follow-up report to the authority', () => get('notices/DN-1/follow-up-report.pdf')],
   ['inquiry report', () => get('cases/C-1/looks/1/report.pdf')],
   ['sheet of labels', () => labels('a4-70x37')],
   ['roll of labels', () => labels('roll-62x29')],

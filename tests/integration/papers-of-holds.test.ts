@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { csvCell } from '../../apps/service/src/platform/http/csv.js';
 import { qpdfFaults } from '../support/papers/qpdf.js';
+import { outOfOrder } from '../support/papers/paper.js';
 import { structureFaults } from '../support/papers/structure-faults.js';
 import { readPages, solid } from '../support/read-pdf.js';
 import { startService, type RunningService } from '../support/service.js';
@@ -30,6 +31,8 @@ beforeAll(async () => {
   await shop.act('/api/hulls/H2/life', { what: 'sold to first purchaser', ...at('2026-02-01') });
   const owner = { name: '=HYPERLINK("x")', address: '2 Quay Street, Calder Bay' };
   await shop.act('/api/hulls/H2/owners', { what: 'first purchaser', owner });
+  const later = { name: 'Later, "Bo"', address: '9 Mole Lane, Flat 2\r\nCalder Bay' };
+  await shop.act('/api/hulls/H2/owners', { what: 'later owner', owner: later, ...at('2026-02-20') });
   hold = await shop.act('/api/lots/G-17/holds', { kind: 'safety', reason: 'gel time', ...at('2026-02-25') });
   await shop.act(`/api/holds/${hold}/dispositions`, { hulls: ['H2'], what: 'found', note: '+soft at the keel' });
   const decision = { decision: 'substantial risk of injury', discoveredOn: '2026-03-02', decidedBy: 'QUA-1', why: 'x' };
@@ -83,6 +86,18 @@ describe('papers of a hold and of its notice', () => {
     expect(paper).toContain('2QuayStreet');
   });
 
+  it('letters keep the lines of an address, and the first page counts them and names whom no letter reaches', async () => {
+    const paper = await words('notices/DN-1/letters.pdf');
+    expect(outOfOrder(paper, ['Dealers', '1 letter', 'First purchasers', '1 letter', 'Later owners', '1 letter'])).toBe(
+      undefined,
+    );
+    const pages = await readPages((await get('notices/DN-1/letters.pdf')).bytes);
+    const lines = pages.flat().map(({ text }) => text.replaceAll('\u00a0', ' '));
+    const from = lines.findIndex((line) => line.includes('Mole'));
+    expect(lines.slice(from, from + 2)).toEqual(['9 Mole Lane, Flat 2', 'Calder Bay']);
+    expect(paper).not.toMatch(/U\+000D/);
+  });
+
   it('the reports give the figures of the rule and no personal data', async () => {
     const initial = await words('notices/DN-1/initial-report.pdf');
     expect(initial).toContain('1,thebestestimateofthetotalnumberpotentiallyaffected');
@@ -96,6 +111,7 @@ describe('papers of a hold and of its notice', () => {
     const merge = await file('notices/DN-1/recipients.csv');
     expect(merge.split('\r\n')[0]).toContain('"kind","name","address"');
     expect(merge).toContain(`"'=HYPERLINK(""x"")"`);
+    expect(merge).toContain('"Later, ""Bo""","9 Mole Lane, Flat 2\r\nCalder Bay"');
     expect(await file(`holds/${hold}/hulls.csv`)).toContain(`"'+soft at the keel"`);
     expect(['=1', ' -1', '@x', '＝1', '\t=1', 'a"b', null, -1].map(csvCell)).toEqual([
       ...[`"'=1"`, `"' -1"`, `"'@x"`, `"'＝1"`, `"'\t=1"`, '"a""b"', '""', '"-1"'],

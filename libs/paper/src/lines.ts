@@ -13,7 +13,7 @@ interface Word {
  * Breaks units into lines no wider than `width` points: at spaces, else inside a word that is wider than a line.
  *
  * Runs of spaces become one. A line may also break before and after a code point in words, and before a unit that opens
- * a line. There is always at least one line, and every line holds at least one unit, however narrow the column, unless the text has an empty line.
+ * a line, and never between a figure and its percent sign. There is always at least one line, and every line holds at least one unit, however narrow the column, unless the text has an empty line.
  */
 export const breakLines = (units: readonly Unit[], width: number, measure: Measure): readonly (readonly Unit[])[] => {
   const lines: Unit[][] = [];
@@ -48,15 +48,26 @@ const wordsOf = (units: readonly Unit[]): readonly Word[] => {
     else if (unit.kind === 'space') {
       if (before !== 'space' && before !== 'line end') words.push({ units: [], after: unit });
     } else {
+      const sign = unit.text === '%' && before === 'space' ? joinPercent(words) : undefined;
       const apart = unit.kind === 'code point' || before === 'code point';
       const begun = (words.at(-1)?.units.length ?? 0) > 0;
-      if (begun && apart) words.push({ units: [], after: 'nothing' });
+      if (sign !== undefined) words.at(-1)?.units.push(sign);
+      else if (begun && apart) words.push({ units: [], after: 'nothing' });
       else if (begun && unit.opens) words.push({ units: [], after: 'opening' });
       words.at(-1)?.units.push(unit);
     }
     before = unit.kind;
   }
   return words.filter(({ units: own, after }) => own.length > 0 || after === 'line end');
+};
+
+/** Takes the room for a percent sign back to its figure, which it is never parted from; tells the space between them. */
+const joinPercent = (words: { readonly units: readonly Unit[]; readonly after: Word['after'] }[]): Unit | undefined => {
+  const [figure, empty] = words.slice(-2);
+  if (empty?.units.length !== 0 || typeof empty.after !== 'object') return undefined;
+  if (!/^\d$/.test(figure?.units.at(-1)?.text ?? '')) return undefined;
+  words.pop();
+  return empty.after;
 };
 
 /** Letters further back in a word have no part in the shape of the last. */
@@ -75,8 +86,9 @@ const splitWord = (units: readonly Unit[], width: number, measure: Measure): Uni
       used += own;
       continue;
     }
-    pieces.push([unit]);
-    used = measure([unit]);
+    const begins = unit.kind === 'space' ? [] : [unit];
+    pieces.push(begins);
+    used = measure(begins);
   }
   return pieces;
 };

@@ -37,6 +37,9 @@ describe('lines of writing without spaces', () => {
 describe('lines', () => {
   it.each([
     ['break at spaces', 'two plies of mat', 8, ['two', 'plies of', 'mat']],
+    ['never part a figure from its percent sign', 'under 0.1 % of it', 9, ['under', '0.1 % of', 'it']],
+    ['part them in a column too narrow for both', '12 % x', 2, ['12', '%', 'x']],
+    ['break before a percent sign of no figure', 'about % x', 6, ['about', '% x']],
     ['break a word that is longer than a line', 'abcdefgh ij', 3, ['abc', 'def', 'gh', 'ij']],
     ['break between code points in words, not inside', 'x中文', 9, ['x[U+4E2D]', '[U+6587]']],
     ['keep a space before a code point in words', 'a 中', 20, ['a [U+4E2D]']],

@@ -58,10 +58,10 @@ const hullsTable = (fonts: Fonts, rows: readonly HeldHullView[]): Block =>
     fonts,
     [
       { title: 'Hull, HIN, model', share: 0.24 },
-      { title: 'Share', share: 0.1 },
+      { title: 'Share', share: 0.12 },
       { title: 'Where it is', share: 0.22 },
       { title: 'When it was placed', share: 0.14 },
-      { title: 'Disposition', share: 0.3 },
+      { title: 'Disposition', share: 0.28 },
     ],
     rows.map(({ hull, hin, model, share, where, left, atHold, said, disposed }) => [
       {

@@ -3,7 +3,7 @@ import { bookmark } from '../bookmark.js';
 import type { Block } from '../flow.js';
 import type { Fonts } from '../fonts.js';
 import { drawPaper, type Section } from '../papers/draw-paper.js';
-import { nothing } from '../facts.js';
+import { facts, nothing } from '../facts.js';
 import { para } from '../paragraph.js';
 import { startPage } from '../sheet.js';
 import { cell, table } from '../table.js';
@@ -37,6 +37,7 @@ export const drawLetters = (view: LettersView, created: Date): Readable =>
 function* sections(fonts: Fonts, view: LettersView): Generator<Section> {
   yield [
     stamp(fonts, [para('DRAFT', 'bold'), para(view.says)], false),
+    facts(fonts, view.counts, 9),
     ...(view.letters.length === 0 ? [nothing(fonts, 'The notice goes to nobody.')] : []),
   ];
   for (const letter of view.letters) yield [nextPage, ...letterBlocks(fonts, view, letter)];
@@ -51,7 +52,7 @@ const letterBlocks = (fonts: Fonts, view: LettersView, letter: LetterView): read
     24,
   ),
   text(fonts, [para(`As ${letter.as} of ${letter.boats.map(({ hull }) => hull).join(', ')}`, 'note')], 6),
-  heading(fonts, 'Notice of a defect that may cause injury', {
+  heading(fonts, view.title, {
     ...{ level: 2, style: 'section', before: 18 },
     onDraw: ({ doc, y }) => bookmark(doc, letter.to[0] ?? '', y),
   }),

@@ -18,6 +18,10 @@ export interface NoticeText {
 export interface LettersView extends PaperView {
   readonly notice: string;
   readonly text: NoticeText;
+  /** What each letter is, by what was decided. */
+  readonly title: string;
+  /** How many are written to, and who cannot be. */
+  readonly counts: readonly (readonly [label: string, value: string])[];
   readonly letters: readonly LetterView[];
   /** Who decides, and that this is a draft. */
   readonly says: string;

@@ -17,15 +17,24 @@ export const wordHeldHulls = (facts: HeldPaper): HeldHullsView => {
       facts.scopes.length === 0 ? ['Everything that holds it.'] : facts.scopes.map((scope) => wordScope(scope, time)),
     ended:
       ended === null ? null : `${ended.closed ? 'closed' : 'lifted'} ${time.at(ended.happened_at)}: ${ended.reason}`,
-    summary: `${reached.length} reached, ${disposed} disposed of, ${reached.length - disposed} open; ${held.below} more hold less than it reaches.`,
+    summary: `${reached.length} reached, ${disposed} disposed of, ${reached.length - disposed} open.${belowOf(facts)}`,
     complete: disposed === reached.length,
     reached: reached.map((row) => wordHull(row, time)),
     out: held.rows.filter((row) => !row.reached).map((row) => wordHull(row, time)),
   };
 };
 
-/** "12.5 %": a share with three digits that count. */
-export const percent = (share: number): string => `${Number((100 * share).toPrecision(3))} %`;
+/** Hulls that it does not reach: of a hold that was never narrowed, those with a trace under the floor of composition. */
+const belowOf = ({ held: { below }, scopes }: HeldPaper): string => {
+  if (below === 0) return '';
+  return ` ${below} more ${below === 1 ? 'holds' : 'hold'} ${scopes.length === 0 ? 'a trace alone, under 1e-9' : 'less than it reaches'}.`;
+};
+
+/** "12.5 %": a share with three digits that count, two of them under a tenth of a percent; "under 0.001 %". */
+export const percent = (share: number): string => {
+  if (share > 0 && share < 0.00001) return 'under 0.001\u00a0%';
+  return `${Number((100 * share).toPrecision(share < 0.001 ? 2 : 3))}\u00a0%`;
+};
 
 const wordScope = (
   { min_share, zone, made_from, made_until, reason, happened_at }: ScopeRow,

@@ -18,12 +18,14 @@ export const wordLetters = (facts: NoticePaper, recipients: readonly Recipient[]
   notice: facts.notice.code,
   text: textOf(facts),
   says: WHO_DECIDES,
+  title: titleOf(facts),
+  counts: countsOf(facts, recipients),
   letters: recipients.flatMap(({ name, address, kind, hulls }) =>
     name === null || address === null
       ? []
       : [
           {
-            to: [name, ...address.split(/\n|, /)],
+            to: [name, ...linesOf(address)],
             as: kind,
             boats: facts.state.noticed
               .filter(({ hull }) => hulls.includes(hull))
@@ -33,6 +35,36 @@ export const wordLetters = (facts: NoticePaper, recipients: readonly Recipient[]
   ),
 });
 
+/** The lines of an address as they were entered; one that was entered in a line is broken at its commas. */
+const linesOf = (address: string): readonly string[] =>
+  address
+    .split(/[\r\n]/.test(address) ? /[\r\n]+/ : /, +/)
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
+
+/** What 46 USC 4310(b) knows: a defect with a substantial risk of injury, and a failure to meet a regulation. */
+const titleOf = ({ duty }: NoticePaper): string =>
+  duty.decisions.at(-1)?.decision === 'fails a rule'
+    ? 'Notice that a boat does not comply with a regulation'
+    : 'Notice of a defect that may cause injury';
+
+/** How many letters there are of each kind, and who cannot be written to: the law asks for reasonable diligence. */
+const countsOf = (facts: NoticePaper, recipients: readonly Recipient[]): LettersView['counts'] => {
+  const written = (kind: Recipient['kind']): string => {
+    const all = recipients.filter((each) => each.kind === kind);
+    const known = all.filter(({ name, address }) => name !== null && address !== null).length;
+    return `${known} ${known === 1 ? 'letter' : 'letters'}${known === all.length ? '' : `; ${all.length - known} without an address, and so without a letter`}`;
+  };
+  const told = new Set(recipients.filter(({ kind }) => kind === 'first purchaser').flatMap(({ hulls }) => hulls));
+  const untold = facts.state.noticed.flatMap(({ hull }) => (told.has(hull) ? [] : [hull]));
+  return [
+    ['Dealers', written('dealer')],
+    ['First purchasers', written('first purchaser')],
+    ['Later owners', written('later owner')],
+    ['Not known', untold.length === 0 ? '' : `no first purchaser is on record of ${untold.join(', ')}`],
+  ];
+};
+
 /** Words the draft of the initial report (33 CFR 179.13). */
 export const wordInitialReport = (facts: NoticePaper): AuthorityReportView => ({
   ...base(facts),
@@ -41,7 +73,10 @@ export const wordInitialReport = (facts: NoticePaper): AuthorityReportView => ({
   facts: [
     ['Affected', `${facts.state.figures.affected}, the best estimate of the total number potentially affected`],
     ['Of which', hullsWords(facts)],
-    ['Contained', `${facts.state.contained.length} that have not left the place of manufacture, not counted`],
+    [
+      'Contained',
+      `${facts.state.contained.length} that ${facts.state.contained.length === 1 ? 'has' : 'have'} not left the place of manufacture, not counted`,
+    ],
   ],
   missing: [
     ...(facts.state.notifiedOn === null ? ['Not everybody has been written to: say why and until when (179.13).'] : []),
