@@ -1,5 +1,5 @@
 import { describe, expect, it } from '@jest/globals';
-import { plantTime } from '../../../apps/service/src/records/plant-time.js';
+import { plantTime } from '../../../apps/service/src/platform/papers/plant-time.js';
 
 describe('An instant in the words of the plant', () => {
   it.each([

@@ -1,5 +1,5 @@
 import type { ReadingRow } from '../platform/views/making.js';
-import type { PlantTime } from './plant-time.js';
+import type { PlantTime } from '../platform/papers/plant-time.js';
 import type { RecordFacts } from './record-facts.js';
 import { count } from './word-values.js';
 

@@ -1,6 +1,6 @@
 import type { CorrectionView } from '@hull-record/paper';
 import type { CorrectionRow, Version } from './load-corrections.js';
-import type { PlantTime } from './plant-time.js';
+import type { PlantTime } from '../platform/papers/plant-time.js';
 import { valuesOf, type Form } from './versions.sql.js';
 import { amount, climate, count, decimal, defectKind, inline, place, reading } from './word-values.js';
 

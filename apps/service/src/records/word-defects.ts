@@ -2,7 +2,7 @@ import type { TouchedSpots } from '@hull-record/contracts';
 import type { DefectView, HullMapView, MarkState, RepairView, SeenFrom } from '@hull-record/paper';
 import type { DefectRow, RepairRow } from '../platform/views/faults.js';
 import type { PartRow } from '../platform/views/making.js';
-import type { PlantTime } from './plant-time.js';
+import type { PlantTime } from '../platform/papers/plant-time.js';
 import type { RecordFacts } from './record-facts.js';
 import { identity, wordDisposition } from './word-judgements.js';
 import { iso4628 } from '../platform/views/to-view.js';

@@ -1,6 +1,6 @@
 import type { EquipmentView } from '@hull-record/paper';
 import type { EquipmentRow } from './load-equipment.js';
-import type { PlantTime } from './plant-time.js';
+import type { PlantTime } from '../platform/papers/plant-time.js';
 import type { RecordFacts } from './record-facts.js';
 
 /** Equipment with its check state when it was used last on the hull. */

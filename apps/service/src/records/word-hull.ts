@@ -1,7 +1,7 @@
 import type { HinView, JointView, LifeFactView } from '@hull-record/paper';
 import { decodeHin, HIN_PLACEMENT, type ValidHin } from '@hull-record/trade';
 import type { LifeRow } from './load-hull.js';
-import type { PlantTime } from './plant-time.js';
+import type { PlantTime } from '../platform/papers/plant-time.js';
 import type { RecordFacts } from './record-facts.js';
 import { wordUsed } from './word-used.js';
 

@@ -1,7 +1,7 @@
 import type { NonconformityView } from '@hull-record/paper';
 import type { NonconformityRow } from '../platform/views/faults.js';
 import type { DispositionRow } from './load-judgements.js';
-import type { PlantTime } from './plant-time.js';
+import type { PlantTime } from '../platform/papers/plant-time.js';
 import type { RecordFacts } from './record-facts.js';
 
 /** What was decided, under which concession, why, by whom and when. */

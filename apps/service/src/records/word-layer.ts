@@ -1,7 +1,7 @@
 import type { HatchKind, LayerView } from '@hull-record/paper';
 import type { LayerRow, PartRow } from '../platform/views/making.js';
 import { verdictsOf } from '../platform/views/verdicts.js';
-import type { PlantTime } from './plant-time.js';
+import type { PlantTime } from '../platform/papers/plant-time.js';
 import type { RecordFacts } from './record-facts.js';
 import { wordCorrectionsOf } from './word-corrections.js';
 import { identity } from './word-judgements.js';

@@ -1,7 +1,7 @@
 import type { PhotoView } from '@hull-record/paper';
 import type { PrintCopy } from '../platform/photos/print-copies.js';
 import type { DefectRow } from '../platform/views/faults.js';
-import type { PlantTime } from './plant-time.js';
+import type { PlantTime } from '../platform/papers/plant-time.js';
 
 /** Print copies by the SHA-256 of the original; a photo that has none prints as a notice. */
 export type Pictures = ReadonlyMap<string, PrintCopy>;

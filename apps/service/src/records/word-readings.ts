@@ -1,7 +1,7 @@
 import type { ReadingsView, ReadingView } from '@hull-record/paper';
 import { fromSi, toSi, type UnitCode } from '@hull-record/trade';
 import type { ReadingRow } from '../platform/views/making.js';
-import type { PlantTime } from './plant-time.js';
+import type { PlantTime } from '../platform/papers/plant-time.js';
 import type { RecordFacts } from './record-facts.js';
 import { wordDisposition } from './word-judgements.js';
 import { limits, place, reading, stacked, unit } from './word-values.js';

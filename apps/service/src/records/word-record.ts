@@ -1,7 +1,7 @@
 import type { BuildRecordView, PartView } from '@hull-record/paper';
 import type { PartRow } from '../platform/views/making.js';
 import { completenessOf } from './completeness.js';
-import { plantTime, type PlantTime } from './plant-time.js';
+import { plantTime, type PlantTime } from '../platform/papers/plant-time.js';
 import type { RecordFacts } from './record-facts.js';
 import { cautionsOf, sourcesOf } from './sources.js';
 import { wordCorrections } from './word-corrections.js';

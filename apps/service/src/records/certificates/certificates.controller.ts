@@ -6,7 +6,7 @@ import {
   type WithdrawCertificate as WithdrawRequest,
 } from '@hull-record/contracts';
 import { Route } from '../../platform/http/route.js';
-import { pdfAnswer } from '../papers/pdf-answer.js';
+import { pdfAnswer } from '../../platform/papers/pdf-answer.js';
 import { CheckCertificate } from './check-certificate.query.js';
 import { IssueCertificate } from './issue-certificate.js';
 import { ListCertificates } from './list-certificates.query.js';

@@ -1,6 +1,6 @@
 import { CERTIFICATE_STATEMENT, type CertificateContent } from '@hull-record/contracts';
 import type { PartRow } from '../../platform/views/making.js';
-import { plantTime } from '../plant-time.js';
+import { plantTime } from '../../platform/papers/plant-time.js';
 import type { RecordFacts } from '../record-facts.js';
 import { placeOf } from '../word-defects.js';
 import { defectKind } from '../word-values.js';

@@ -4,8 +4,8 @@ import { standing } from '../../platform/facts/standing.js';
 import { NotThere } from '../../platform/refusals.js';
 import { loadParts, NOW, type PartRow } from '../../platform/views/making.js';
 import { loadScrapped } from '../load-scrapped.js';
-import { plantOf, type PlantRow } from './plant-of.js';
-import { sentence } from './word-paper.js';
+import { plantOf, type PlantRow } from '../../platform/papers/plant-of.js';
+import { sentence } from '../../platform/papers/word-paper.js';
 
 /** A part that a paper is about, with its plant, and the HIN of its hull where it has one. */
 export interface FoundPart {

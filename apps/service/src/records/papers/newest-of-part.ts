@@ -1,5 +1,5 @@
 import type { EntityManager } from 'typeorm';
-import { newestOf, versions } from './newest-of.sql.js';
+import { newestOf, versions } from '../../platform/papers/newest-of.sql.js';
 
 /** SQL: places that were ever of part `$1`, the hulls it was ever in, and lots `$2` with all they were ever made of. */
 const WALK = `recursive up(id) as (

@@ -3,7 +3,7 @@ import type { DefectRow } from '../../platform/views/faults.js';
 import type { PartRow } from '../../platform/views/making.js';
 import { verdictsOf, type VerdictRow } from '../../platform/views/verdicts.js';
 import type { DispositionRow } from '../load-judgements.js';
-import type { PlantTime } from '../plant-time.js';
+import type { PlantTime } from '../../platform/papers/plant-time.js';
 import { gradedKind, layerOf, noteOf, placeOf, sizeOf } from '../word-defects.js';
 import { wordPhotos, type Pictures } from '../word-photos.js';
 import { wordDisposition } from '../word-judgements.js';

@@ -1,6 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { PLACE_TABLES } from '../../../platform/places/places.js';
-import { newestOf, versions } from '../newest-of.sql.js';
+import { newestOf, versions } from '../../../platform/papers/newest-of.sql.js';
 
 /** SQL: what was ever done with equipment `$1`, the places it was done in, and their parts and hulls. */
 const WALK = `done as (

@@ -5,7 +5,7 @@ import { NotThere } from '../../../platform/refusals.js';
 import { NOW } from '../../../platform/views/making.js';
 import { loadDispositions } from '../../load-judgements.js';
 import type { PrintedLimits } from '../../word-values.js';
-import { plantOf } from '../plant-of.js';
+import { plantOf } from '../../../platform/papers/plant-of.js';
 import { loadDoneWith } from './done-with.js';
 import { loadNewestOfRecall } from './newest-of-recall.js';
 import { isWithin, windowsOf, type Check } from './windows.js';

@@ -1,8 +1,8 @@
 import type { EquipmentCheckLine, EquipmentRecallView, RecalledView, RecallWindowView } from '@hull-record/paper';
-import type { PlantTime } from '../../plant-time.js';
+import type { PlantTime } from '../../../platform/papers/plant-time.js';
 import { wordDisposition } from '../../word-judgements.js';
 import { inline, limits, reading, unit } from '../../word-values.js';
-import { sentence, wordPaper } from '../word-paper.js';
+import { sentence, wordPaper } from '../../../platform/papers/word-paper.js';
 import type { DoneRow } from './done-with.js';
 import type { CheckRow, RecallFacts } from './recall-facts.js';
 

@@ -4,7 +4,7 @@ import { drawHeldHulls } from '@hull-record/paper';
 import { readAsOne } from '../../../platform/database/read-as-one.js';
 import type { HeldRow } from '../../../platform/holds/load-held-hulls.js';
 import { csvAnswer } from '../../../platform/http/csv.js';
-import { pdfAnswer } from '../pdf-answer.js';
+import { pdfAnswer } from '../../../platform/papers/pdf-answer.js';
 import { loadHeldPaper } from './load-held-paper.js';
 import { wordHeldHulls, wordShare } from './word-held-hulls.js';
 

@@ -5,8 +5,8 @@ import { findHold, type FoundHold } from '../../../platform/holds/find-hold.js';
 import { loadHeldHulls, type HeldHulls } from '../../../platform/holds/load-held-hulls.js';
 import { recomputingHold } from '../../../platform/holds/recomputing-hold.js';
 import { wordThing } from '../../../platform/holds/word-thing.js';
-import { newestOf, versions } from '../newest-of.sql.js';
-import type { PlantRow } from '../plant-of.js';
+import { newestOf, versions } from '../../../platform/papers/newest-of.sql.js';
+import type { PlantRow } from '../../../platform/papers/plant-of.js';
 
 /** A change of how far a hold reaches. */
 export interface ScopeRow {

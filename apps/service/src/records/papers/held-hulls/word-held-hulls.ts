@@ -1,7 +1,7 @@
 import type { HeldHullsView, HeldHullView } from '@hull-record/paper';
 import type { HeldRow } from '../../../platform/holds/load-held-hulls.js';
-import type { PlantTime } from '../../plant-time.js';
-import { sentence, wordPaper } from '../word-paper.js';
+import type { PlantTime } from '../../../platform/papers/plant-time.js';
+import { sentence, wordPaper } from '../../../platform/papers/word-paper.js';
 import type { HeldPaper, ScopeRow } from './load-held-paper.js';
 
 /** Words the list of the hulls that a hold reaches. */

@@ -1,7 +1,7 @@
 import { Controller, Param, type StreamableFile } from '@nestjs/common';
 import { routes } from '@hull-record/contracts';
 import { Route } from '../../../platform/http/route.js';
-import { pdfAnswer } from '../pdf-answer.js';
+import { pdfAnswer } from '../../../platform/papers/pdf-answer.js';
 import { DrawHoldPoints } from './hold-points.query.js';
 
 @Controller()

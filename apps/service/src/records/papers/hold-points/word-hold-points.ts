@@ -2,13 +2,13 @@ import type { HoldPointsView, HoldPointView, NonconformityView } from '@hull-rec
 import type { NonconformityRow } from '../../../platform/views/faults.js';
 import type { LayerRow, PartRow } from '../../../platform/views/making.js';
 import { verdictsOf } from '../../../platform/views/verdicts.js';
-import type { PlantTime } from '../../plant-time.js';
+import type { PlantTime } from '../../../platform/papers/plant-time.js';
 import { wordDisposition } from '../../word-judgements.js';
 import { climateOf, signatureOf } from '../../word-layer.js';
 import { count } from '../../word-values.js';
 import { wordPart } from '../find-part.js';
 import { wordDefectsOf } from '../word-defects-of.js';
-import { sentence, wordPaper } from '../word-paper.js';
+import { sentence, wordPaper } from '../../../platform/papers/word-paper.js';
 import { wordReadings } from '../../word-readings.js';
 import type { HoldPointFacts } from './hold-points-facts.js';
 

@@ -4,8 +4,8 @@ import { rolesAt } from '../../../platform/access/roles.sql.js';
 import { findCase } from '../../../platform/cases/find-case.js';
 import { standing } from '../../../platform/facts/standing.js';
 import { Conflict, NotThere } from '../../../platform/refusals.js';
-import { newestOf, versions } from '../newest-of.sql.js';
-import type { PlantRow } from '../plant-of.js';
+import { newestOf, versions } from '../../../platform/papers/newest-of.sql.js';
+import type { PlantRow } from '../../../platform/papers/plant-of.js';
 import type { FrozenCase } from './frozen-case.js';
 
 /** A look at a case that is worked out, with all that its report says. */

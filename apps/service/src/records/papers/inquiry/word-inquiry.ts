@@ -1,6 +1,6 @@
 import type { InquiryView, Said } from '@hull-record/paper';
 import { count } from '../../word-values.js';
-import { sentence, wordPaper } from '../word-paper.js';
+import { sentence, wordPaper } from '../../../platform/papers/word-paper.js';
 import type { InquiryFacts } from './load-inquiry.js';
 import { METHODS } from './methods.js';
 import { wordAhead } from './word-ahead.js';

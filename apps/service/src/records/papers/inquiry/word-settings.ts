@@ -1,7 +1,7 @@
 import type { Said } from '@hull-record/paper';
 import { WHO_MAY } from '@hull-record/contracts/who-may';
 import { defectKind } from '../../word-values.js';
-import type { PlantTime } from '../../plant-time.js';
+import type { PlantTime } from '../../../platform/papers/plant-time.js';
 import type { InquiryFacts } from './load-inquiry.js';
 import { share } from './word-figures.js';
 

@@ -9,7 +9,7 @@ import { loadBalance } from '../../../platform/store/load-balance.js';
 import { loadReadings, NOW } from '../../../platform/views/making.js';
 import { loadVerdicts } from '../../../platform/views/verdicts.js';
 import { loadDispositions } from '../../load-judgements.js';
-import { plantOf } from '../plant-of.js';
+import { plantOf } from '../../../platform/papers/plant-of.js';
 import {
   loadLot,
   loadLotEvents,
@@ -18,7 +18,7 @@ import {
   loadSources,
   loadUnidentified,
 } from './load-lot.js';
-import { loadNewestOfLot } from './newest-of-lot.js';
+import { loadNewestOfLot } from '../../../platform/papers/newest-of-lot.js';
 
 /** Everything that the report of a lot words, as rows. */
 export type LotFacts = Awaited<ReturnType<typeof loadLotFacts>>;

@@ -2,7 +2,7 @@ import type { LotReportView } from '@hull-record/paper';
 import { wordDisposition } from '../../word-judgements.js';
 import { amount, decimal, inline, kilograms, limits, unit } from '../../word-values.js';
 import { percent } from '../../word-used.js';
-import { sentence, wordPaper } from '../word-paper.js';
+import { sentence, wordPaper } from '../../../platform/papers/word-paper.js';
 import { verdictsOf } from '../../../platform/views/verdicts.js';
 import { wordReadings } from '../../word-readings.js';
 import type { LotFacts } from './lot-facts.js';

@@ -1,9 +1,9 @@
 import type { HoldingHullView, LotReportView } from '@hull-record/paper';
 import type { ReachRow } from '../../../platform/reach/ask-reach.js';
-import type { PlantTime } from '../../plant-time.js';
+import type { PlantTime } from '../../../platform/papers/plant-time.js';
 import { percent } from '../../word-used.js';
 import { amount, inline, kilograms } from '../../word-values.js';
-import { sentence } from '../word-paper.js';
+import { sentence } from '../../../platform/papers/word-paper.js';
 import type { LotFacts } from './lot-facts.js';
 
 /** Unidentified lots that are named before the others are only counted. */

@@ -3,9 +3,9 @@ import type { Recipient } from '@hull-record/contracts';
 import { loadNotice, type LoadedNotice } from '../../../platform/notices/load-notice.js';
 import { loadRecipients } from '../../../platform/notices/load-recipients.js';
 import { recomputingHold } from '../../../platform/holds/recomputing-hold.js';
-import { newestOf, versions } from '../newest-of.sql.js';
-import type { PlantRow } from '../plant-of.js';
-import { wordPaper } from '../word-paper.js';
+import { newestOf, versions } from '../../../platform/papers/newest-of.sql.js';
+import type { PlantRow } from '../../../platform/papers/plant-of.js';
+import { wordPaper } from '../../../platform/papers/word-paper.js';
 
 /** Everything that the papers of a notice word. */
 export interface NoticePaper extends LoadedNotice, ReturnType<typeof wordPaper> {

@@ -3,7 +3,7 @@ import { DataSource } from 'typeorm';
 import { drawAuthorityReport, drawLetters } from '@hull-record/paper';
 import { readAsOne } from '../../../platform/database/read-as-one.js';
 import { csvAnswer } from '../../../platform/http/csv.js';
-import { pdfAnswer } from '../pdf-answer.js';
+import { pdfAnswer } from '../../../platform/papers/pdf-answer.js';
 import { loadLetters, loadNoticePaper } from './load-notice-paper.js';
 import { wordFollowUp, wordInitialReport, wordLetters } from './word-notice.js';
 

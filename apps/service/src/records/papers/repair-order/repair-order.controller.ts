@@ -1,7 +1,7 @@
 import { Controller, Param, Query, type StreamableFile } from '@nestjs/common';
 import { routes, type RepairOrderQuery } from '@hull-record/contracts';
 import { Route } from '../../../platform/http/route.js';
-import { pdfAnswer } from '../pdf-answer.js';
+import { pdfAnswer } from '../../../platform/papers/pdf-answer.js';
 import { DrawRepairOrder } from './repair-order.query.js';
 
 @Controller()

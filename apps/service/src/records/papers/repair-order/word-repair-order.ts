@@ -1,13 +1,13 @@
 import type { HullMapView, LayerView, RepairOrderView } from '@hull-record/paper';
 import { CAUTIONS } from '@hull-record/trade';
-import type { PlantTime } from '../../plant-time.js';
+import type { PlantTime } from '../../../platform/papers/plant-time.js';
 import { MARKS, SEEN_FROM } from '../../word-defects.js';
 import { hatchOf, pliesOf, signatureOf } from '../../word-layer.js';
 import type { Pictures } from '../../word-photos.js';
 import { wordUsed } from '../../word-used.js';
 import { wordPart } from '../find-part.js';
 import { wordDefectsOf } from '../word-defects-of.js';
-import { sentence, wordPaper } from '../word-paper.js';
+import { sentence, wordPaper } from '../../../platform/papers/word-paper.js';
 import type { RepairOrderFacts } from './repair-order-facts.js';
 
 /** Words an order to repair defects of a part. */

@@ -1,7 +1,7 @@
 import type { EntityManager } from 'typeorm';
-import { CANDIDATES } from '../../../platform/lots/candidates.sql.js';
-import { PLACE_TABLES } from '../../../platform/places/places.js';
-import { newestOf, versions } from '../newest-of.sql.js';
+import { CANDIDATES } from '../lots/candidates.sql.js';
+import { PLACE_TABLES } from '../places/places.js';
+import { newestOf, versions } from './newest-of.sql.js';
 
 /**
  * SQL: `down`, the lot `$1`, all that was ever made of it or may be; `places` that any of these was ever put into; `up`,

@@ -1,6 +1,6 @@
 import type { Recomputing } from '@hull-record/contracts';
 import type { PaperView } from '@hull-record/paper';
-import { plantTime, type PlantTime } from '../plant-time.js';
+import { plantTime, type PlantTime } from './plant-time.js';
 import type { PlantRow } from './plant-of.js';
 
 /** What every paper says of itself, and the clock that it words times by. */
