@@ -67,6 +67,7 @@ const PAPERS: readonly (readonly [name: string, make: () => Promise<Buffer>])[] 
   ['hold-point sheet', () => get('parts/86-1-H/hold-points.pdf')],
   ['repair order', () => get('parts/86-1-H/repair-order.pdf')],
   ['equipment recall list', () => get('equipment/MG-1/recall.pdf')],
+  ['trace of a lot', () => get('lots/R-2/trace.pdf')],
   ['list of held hulls', () => get(`holds/${hold}/hulls.pdf`)],
   ['letters of a notice', () => get('notices/DN-1/letters.pdf')],
   ['initial report to the authority', () => get('notices/DN-1/initial-report.pdf')],

@@ -10,6 +10,12 @@ export const traceGraphRoutes = {
     query: graph.TraceQuery,
     response: graph.TraceGraph,
   }),
+  lotTracePaper: get({
+    path: '/api/lots/:lot/trace.pdf',
+    tag: 'papers',
+    summary: 'Where a lot went as a drawing, and every lot and hull on its way in a table, as PDF.',
+    produces: 'application/pdf',
+  }),
   traceHull: get({
     path: '/api/hulls/:number/trace',
     tag: 'trace',

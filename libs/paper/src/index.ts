@@ -28,3 +28,5 @@ export type * from './inquiry/said.js';
 export type * from './inquiry/ahead-view.js';
 export type * from './inquiry/places-view.js';
 export type * from './inquiry/triangle-view.js';
+export { drawTracePaper } from './trace/draw-trace.js';
+export type * from './trace/trace-view.js';

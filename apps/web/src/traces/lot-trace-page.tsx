@@ -57,6 +57,7 @@ const Head = ({ graph: { nodes } }: { readonly graph: TraceGraph }) => {
           t('traces.paper'),
           <a href={paperPath('/api/lots/:lot/report.pdf', { lot: lot.code })}>{t('traces.report')}</a>,
         ],
+        [t('traces.drawn'), <a href={paperPath('/api/lots/:lot/trace.pdf', { lot: lot.code })}>{t('traces.pdf')}</a>],
       ]}
     />
   );

@@ -39,6 +39,8 @@ export const tracesEn = {
   'traces.csv': 'Save as CSV',
   'traces.paper': 'Paper',
   'traces.report': 'Report of the lot, PDF',
+  'traces.drawn': 'Drawing',
+  'traces.pdf': 'This trace, PDF',
   'traces.waysTable': 'Table of all {count} ways',
   'traces.ways': 'ways',
   'traces.waysCaption': 'Every way with its kilograms, the widest first',

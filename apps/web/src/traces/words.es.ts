@@ -41,6 +41,8 @@ export const tracesEs = {
   'traces.csv': 'Guardar como CSV',
   'traces.paper': 'Documento',
   'traces.report': 'Informe del lote, PDF',
+  'traces.drawn': 'Dibujo',
+  'traces.pdf': 'Este rastro, PDF',
   'traces.waysTable': 'Tabla de las {count} vías',
   'traces.ways': 'vías',
   'traces.waysCaption': 'Cada vía con sus kilogramos, las más anchas primero',

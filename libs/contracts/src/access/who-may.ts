@@ -144,7 +144,7 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
     readFlawLimits: STAFF,
   },
   ...{ lotHulls: STAFF, streamLotHulls: STAFF, hullLots: STAFF, sharedLots: STAFF, defectSuspects: STAFF },
-  ...{ readDefectMap: STAFF, listMappedDefects: STAFF, traceLot: STAFF, traceHull: STAFF },
+  ...{ readDefectMap: STAFF, listMappedDefects: STAFF, traceLot: STAFF, lotTracePaper: STAFF, traceHull: STAFF },
   ...{ listHolds: STAFF, readHold: STAFF, listHeldHulls: STAFF, heldHullsPaper: STAFF, heldHullsSheet: STAFF },
   ...{ listRecomputations: STAFF, readRecomputation: STAFF },
   ...{ buildRecord: STAFF, lotReport: STAFF, holdPoints: STAFF, repairOrder: STAFF, equipmentRecall: STAFF },

@@ -24,7 +24,8 @@ export class TraceLot {
     return readAsOne(this.db, (tx) => this.read(tx, lot, query));
   }
 
-  private async read(tx: EntityManager, lot: string, { nodes: most }: TraceQuery): Promise<TraceGraph> {
+  /** The same within a transaction that sees one moment. */
+  async read(tx: EntityManager, lot: string, { nodes: most }: TraceQuery): Promise<TraceGraph> {
     const asked = await findLot(tx, lot);
     const itself = (await describeLots(tx, [asked.id])).get(asked.id);
     const facts = {
