@@ -23,6 +23,8 @@ export interface FrozenCase {
     readonly nearlySame: number;
     readonly thetas: readonly number[];
     readonly backgrounds: readonly number[];
+    /** Backgrounds up to which words are given; settings of the first method have none. */
+    readonly wordsUpTo?: number;
     readonly priorTimes: readonly number[];
     readonly lines: {
       readonly strongQ: number;

@@ -39,7 +39,7 @@ export const METHODS: readonly MethodView[] = [
   },
   {
     what: 'Posterior',
-    how: 'Over sets of bad lots: a hull of age t is spared by a bad lot with 1 - theta w F(t), w its share, F what has shown by t. Gone through over background and prior; the least and the most are shown.',
+    how: 'Over sets of bad lots: a hull of age t is spared by a bad lot with 1 - theta w F(t), w its share, F what has shown by t; what is not recorded may have a hazard of its own in each stratum, at a price (method 2). Gone through over background and prior; the least and the most are shown.',
     source:
       'Pearl 1988 (noisy-or); Abreu and van Gemund 2010; grid of assumptions: a choice of the builder of this program',
   },

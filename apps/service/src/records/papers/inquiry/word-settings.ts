@@ -47,10 +47,11 @@ const begunOf = ({ builtFrom, builtTo }: InquiryFacts['settings']): string => {
 };
 
 const linesOf = ({ attribution }: InquiryFacts['settings']): string => {
+  const upTo = attribution.wordsUpTo === undefined ? '' : ` with a background up to ${share(attribution.wordsUpTo)}`;
   const { strongQ, strongOdds, strongPosterior, suggestiveQ } = attribution.lines;
   return (
     `strong: q below ${strongQ}, lower limit of the hazard odds above ${strongOdds}, posterior above ${strongPosterior} under ` +
-    `every assumption; suggestive: q below ${suggestiveQ}. Cannot be judged: smallest p above ${attribution.untestableAbove}. ` +
+    `every assumption${upTo}; suggestive: q below ${suggestiveQ}. Cannot be judged: smallest p above ${attribution.untestableAbove}. ` +
     `Hardly told apart: ${share(attribution.nearlySame)} of hulls the same. Choices of the builder of this program`
   );
 };
