@@ -119,7 +119,9 @@ describe('a hold on something else', () => {
         },
       });
       const read = await shop.film(String(made['id']), [[16, 18]], { equipment: 'MG-H' });
-      return [begun, made, read].map(({ result }) => (result['warnings'] as string[]).filter((w) => /on hold/.test(w)));
+      return [begun, made, read].map(({ result }) =>
+        ((result['warnings'] ?? []) as string[]).filter((warning) => /on hold/.test(warning)),
+      );
     };
     expect(await work('H-1')).toEqual([
       [expect.stringContaining('State 1 of mold M-86-H is on hold (safety): found unfit')],
