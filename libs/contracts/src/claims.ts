@@ -148,7 +148,11 @@ export const ClaimListItem = z.object({
   noticedOn: Day.nullable(),
   dealer: z.string().nullable(),
   reference: z.string().nullable(),
-  prompted: z.boolean().describe('found by an inspection of a hold, or reported after a letter of a notice on its hull was mailed: kept, and not compared'),
+  prompted: z
+    .boolean()
+    .describe(
+      'found by an inspection of a hold, or reported after a letter of a notice on its hull was mailed: kept, and not compared',
+    ),
   first: z.boolean().describe('the first of its hull and kind: the one that is analysed'),
   decision: z.enum(CLAIM_DECISIONS).nullable(),
 });

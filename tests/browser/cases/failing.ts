@@ -50,6 +50,7 @@ const REQUESTS = [
   ['/tokens', '**/api/tokens', 'the tokens'],
   ['/equipment', '**/api/equipment', 'the equipment'],
   ['/equipment/MG-1', '**/api/equipment/MG-1/checks', 'the checks'],
+  ['/molds', '**/api/models', 'the models'],
   ['/equipment/MG-1', '**/api/equipment/MG-1/suspects?**', 'suspect readings and uses'],
   ['/molds', '**/api/molds', 'the molds'],
   ['/molds/M-86-1', '**/api/molds/M-86-1', 'mold M-86-1'],

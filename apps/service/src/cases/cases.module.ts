@@ -1,8 +1,8 @@
 import { Module } from '@nestjs/common';
+import { AnswerLooks } from './answer-looks.js';
 import { CasesController } from './cases.controller.js';
 import { FreezeCase } from './freeze-case.js';
 import { LookAtCase } from './look-at-case.js';
-import { LookWorker } from './look-worker.js';
 import { OpenCase } from './open-case.js';
 import { ReadCases } from './read-cases.query.js';
 import { ReadLook } from './read-look.query.js';
@@ -11,6 +11,6 @@ import { RunLook } from './run-look.js';
 /** Cases: what claimed hulls have in common, by settings that are frozen first. */
 @Module({
   controllers: [CasesController],
-  providers: [OpenCase, FreezeCase, LookAtCase, ReadCases, ReadLook, RunLook, LookWorker],
+  providers: [OpenCase, FreezeCase, LookAtCase, ReadCases, ReadLook, RunLook, AnswerLooks],
 })
 export class CasesModule {}

@@ -21,6 +21,12 @@ export const equipmentSuspectsQuery = (code: string) =>
     getNextPageParam: ({ next }) => next,
   });
 
+export const gunQuery = (gun: string) =>
+  queryOptions({
+    queryKey: ['gun', gun],
+    queryFn: ({ signal }) => ask('/api/guns/:gun', { gun }, { signal }),
+  });
+
 export const moldsQuery = queryOptions({
   queryKey: ['molds'],
   queryFn: ({ signal }) => ask('/api/molds', {}, { signal }),

@@ -7,6 +7,7 @@ import { Empty, Page } from '../ui/page.js';
 import { Table } from '../ui/table.js';
 import { Said, Term } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
+import { RegisterMold } from './register-mold.js';
 
 /** The molds; those whose care is overdue stand first. */
 export const MoldsPage = () => {
@@ -44,6 +45,7 @@ export const MoldsPage = () => {
           )
         }
       </Answer>
+      <RegisterMold />
     </Page>
   );
 };

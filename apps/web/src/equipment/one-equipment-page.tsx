@@ -14,6 +14,7 @@ import { Moment } from '../words/moments.js';
 import { Said, Term } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
 import { CheckEquipment } from './check-equipment.js';
+import { GunOf } from './gun-of.js';
 
 const route = getRouteApi('/equipment/$code');
 
@@ -61,6 +62,7 @@ const One = ({ code, kind, description }: OneProps) => {
           {t('equipment.recall')}
         </a>
       </p>
+      {kind === 'gun' ? <GunOf code={code} /> : null}
       <Section name={t('equipment.check')}>
         <CheckEquipment code={code} kind={kind} />
       </Section>

@@ -6,10 +6,12 @@ import { Answer } from '../asked/answer.js';
 import { FilterForm } from '../asked/filter-form.js';
 import { PagedTable } from '../asked/paged-table.js';
 import { useLotColumns } from '../record/use-lot-columns.js';
+import { Fold } from '../ui/fold.js';
 import { Empty, Page, Section } from '../ui/page.js';
 import { useWords } from '../words/use-words.js';
 import { StockInOrder } from './stock-in-order.js';
 import { StoreTasks } from './store-tasks.js';
+import { RegisterTank } from './register-tank.js';
 import { TankDrawings } from './tank-drawing.js';
 import { useBalanceColumns } from './use-balance-columns.js';
 
@@ -29,6 +31,9 @@ export const StorePage = () => {
         <Answer what={t('store.theTanks')} query={tanks}>
           {(found) => (found.length === 0 ? <Empty>{t('store.noTanks')}</Empty> : <TankDrawings tanks={found} />)}
         </Answer>
+        <Fold summary={t('store.registerTank')}>
+          <RegisterTank />
+        </Fold>
       </Section>
       <Section name={t('store.quarantined')}>
         <LotsThatWait state="quarantined" />

@@ -245,4 +245,8 @@ export const storeEn = {
   'store.linesCaption': 'Every line of the account, the oldest first',
   'store.into': 'Into, or why',
   'store.change': 'Change',
+  'store.registerTank': 'Register a tank',
+  'store.tankCode': 'Code of the tank',
+  'store.capacityKg': 'Capacity, kg',
+  'store.tankRegistered': 'Tank {tank} is on record.',
 } as const;

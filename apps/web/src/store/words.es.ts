@@ -247,4 +247,8 @@ export const storeEs = {
   'store.linesCaption': 'Todas las líneas de la cuenta, la más antigua primero',
   'store.into': 'En qué, o por qué',
   'store.change': 'Cambio',
+  'store.registerTank': 'Registrar un tanque',
+  'store.tankCode': 'Código del tanque',
+  'store.capacityKg': 'Capacidad, kg',
+  'store.tankRegistered': 'El tanque {tank} está anotado.',
 } satisfies Record<keyof typeof storeEn, string>;

@@ -10,7 +10,7 @@ import { RecomputePlant } from './recompute-plant.js';
 /** A job that was asked for is told to us at once; this is for what was missed, ms. */
 const LOOK_EVERY_MS = 5_000;
 /** So many jobs at once: one that is long does not hold up those of another kind. */
-const AT_ONCE = 2;
+const AT_ONCE = 3;
 /** One that listens, one for each that works, one to spare. */
 const CONNECTIONS = AT_ONCE + 2;
 /** How long to wait before working again, when the database was not there, ms. */
