@@ -62,12 +62,19 @@ it('no secret is in what the service and its database say, whatever is done with
   const firstCode = await client.post('/api/people/ADMIN/first-codes');
   secrets.push(firstCode.body['code']);
 
+  // A guess at the code of a certificate is told to whoever looks after the service, but not what was guessed.
+  const guess = '7X2KD 9QW4M H3V8T B6N1R C5P0S Z2';
+  const check = { code: guess };
+  expect((await new Client(url).post('/api/certificate-checks', check)).body).toMatchObject({ is: 'not known' });
+  secrets.push(guess, guess.replaceAll(' ', ''));
+
   service.kill('SIGTERM');
   const { out, errors } = await service.ended;
   const logs = logsBelow(dataDir);
   expect(logs.length).toBeGreaterThan(0);
   // The one-time code of the first start is what is said, once, to who started it.
   expect(out.split(code)).toHaveLength(2);
+  expect(`${out}${errors}`).toMatch(/certificate was asked for that is not known, from \S*127\.0\.0\.1/);
   const said = [out, errors, ...logs.map((path) => readFileSync(path, 'latin1'))].join('\n');
   for (const [i, secret] of secrets.entries()) {
     expect([i, typeof secret, (secret ?? '').length > 5]).toEqual([i, 'string', true]);

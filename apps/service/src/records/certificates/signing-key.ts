@@ -45,16 +45,27 @@ export class SigningKey {
 const opened = (file: string, passphrase: string): Signer => {
   const p12 = readSecret(file);
   try {
-    const bags = forge.pkcs12
-      .pkcs12FromAsn1(forge.asn1.fromDer(p12.toString('binary')), passphrase)
-      .getBags({ bagType: forge.pki.oids['certBag'] as string });
-    const [bag] = Object.values(bags).flat();
-    if (!bag?.cert) throw new Error('it holds no certificate');
-    const der = forge.asn1.toDer(forge.pki.certificateToAsn1(bag.cert)).getBytes();
+    const held = forge.pkcs12.pkcs12FromAsn1(forge.asn1.fromDer(p12.toString('binary')), passphrase);
+    const der = forge.asn1.toDer(forge.pki.certificateToAsn1(certificateOf(held))).getBytes();
     return { p12, passphrase, fingerprint: createHash('sha256').update(der, 'binary').digest('hex') };
   } catch (error) {
     throw new ConfigWrong(`${file}: cannot be opened as PKCS #12: ${error instanceof Error ? error.message : ''}`);
   }
+};
+
+const bagsOf = (held: forge.pkcs12.Pkcs12Pfx, type: string): readonly forge.pkcs12.Bag[] =>
+  Object.values(held.getBags({ bagType: forge.pki.oids[type] as string })).flatMap((bags) => bags ?? []);
+
+/** The certificate of the key itself: those that issued it may lie beside it, in any order. */
+const certificateOf = (held: forge.pkcs12.Pkcs12Pfx): forge.pki.Certificate => {
+  const [key] = [...bagsOf(held, 'pkcs8ShroudedKeyBag'), ...bagsOf(held, 'keyBag')].flatMap((bag) => bag.key ?? []);
+  if (!key) throw new Error('it holds no RSA key, and other kinds of key do not sign here');
+  const own = bagsOf(held, 'certBag').find(
+    ({ cert }) =>
+      cert !== undefined && (cert.publicKey as forge.pki.rsa.PublicKey).n.equals((key as forge.pki.rsa.PrivateKey).n),
+  );
+  if (!own?.cert) throw new Error('it holds no certificate of its key');
+  return own.cert;
 };
 
 /** A new key of 3072 bits with a certificate that it signs itself: it says the same signer, not who that is. */
