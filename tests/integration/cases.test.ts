@@ -62,7 +62,7 @@ const answered = async (code: string): Promise<CaseAnswer> => (await looked(shop
 describe('a case', () => {
   it('names the lot that claimed hulls share, with its figures and what the data cannot say, and not the lot of its weeks', async () => {
     await opened('C-1');
-    const { verdict, exploratory, classes, sentences, cannotSay, hulls, next } = await answered('C-1');
+    const { verdict, exploratory, classes, sentences, cannotSay, hulls, next, cover } = await answered('C-1');
     expect(hulls).toMatchObject({ atRisk: 23, withClaim: 6, prompted: 1, withoutOrigin: 1, withoutOriginWithClaim: 1 });
     const [first, ...others] = classes;
     expect(first).toMatchObject({
@@ -81,6 +81,7 @@ describe('a case', () => {
     expect(first?.crude.p).toBeCloseTo(7 / 100_947, 12);
     expect(['strong', 'the data cannot say which']).toContain(verdict);
     expect(exploratory).toBe(true);
+    expect(cover.steps[0]).toMatchObject({ named: 'BAD (resin in hull molding, Skin coat)', explains: 6 });
     expect(others.filter(({ strength }) => strength === 'strong').map(({ named }) => named)).toEqual([]);
     expect(JSON.stringify(classes)).not.toContain('LATER');
     expect(sentences.join(' ')).toMatch(/associated with BAD: 6 of 7/);

@@ -24,7 +24,7 @@ export const compareLots = ({ hulls, lots }: CaseInputs, { attribution: frozen }
   const attribution = attribute(judgedArrays(hulls), exposures, frozen);
   const told = new Map(lots.map((lot) => [keyOf(lot), lot]));
   const claimed = hulls.map(({ claimed: has }) => has);
-  const nameAt = (place: number): string => named(attribution.weighedClasses[place]?.suspect as SuspectClass);
+  const nameAt = (place: number): string => namedWithPlaces(attribution.weighedClasses[place]?.suspect as SuspectClass);
   return {
     attribution,
     part: {
@@ -59,6 +59,13 @@ export const named = (suspect: SuspectClass): string => {
   const lots = [...lotsOf(suspect)].sort();
   const shown = lots.slice(0, 6).join(' and ');
   return lots.length > 6 ? `${shown} and ${lots.length - 6} more` : shown;
+};
+
+/** A class with where its lots went: one lot in two kinds of layer is two classes, which its code alone does not tell apart. */
+const namedWithPlaces = (suspect: SuspectClass): string => {
+  const places = [...new Set(suspect.members.map(({ family }) => family))].sort();
+  const shown = places.slice(0, 2).join(' and ');
+  return `${named(suspect)} (${places.length > 2 ? `${shown} and ${places.length - 2} more` : shown})`;
 };
 
 const classOf = (row: JudgedClass, told: ReadonlyMap<string, LotInHulls>, claimed: readonly boolean[]): CaseClass => {

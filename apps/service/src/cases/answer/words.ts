@@ -19,7 +19,11 @@ export const sentencesOf = (
     counted,
     `Claims are associated with ${leader.named}: ${leader.observed} of ${leader.hulls} hulls that hold it have a claim, ${leader.expected.toFixed(1)} were expected (q ${leader.q.toPrecision(2)}${oddsOf(leader)}). Word: ${word}.`,
     ...together,
-    ...(covered ? [`It covers ${covered.explains} claims; ${cover.unexplained.length} are covered by nothing.`] : []),
+    ...(covered
+      ? [
+          `It covers ${covered.explains} claims; ${cover.unexplained.length} ${cover.unexplained.length === 1 ? 'is' : 'are'} covered by nothing.`,
+        ]
+      : []),
   ];
 };
 
