@@ -12,7 +12,7 @@ import { kg, Shop, type Fields } from '../support/shop.js';
 import { readFacts } from '../support/walk/index.js';
 
 /** How many plans of corrections are followed; more by RUNS=100. */
-const RUNS = Number(process.env['RUNS'] ?? 8);
+const RUNS = Number(process.env['RUNS'] ?? 15);
 
 let service: RunningService;
 let shop: Shop;

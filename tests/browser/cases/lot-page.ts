@@ -52,6 +52,7 @@ describe('the page of a lot', () => {
     await page.getByRole('button', { name: 'Show' }).click();
     const rows = rowsOf('Lots, the newest first');
     await rows.filter({ hasText: 'G-1' }).waitFor({ state: 'detached' });
+    await rows.filter({ hasText: 'R-ODD' }).waitFor();
     expect(await rows.getByRole('rowheader').allInnerTexts()).toEqual(['R-ODD']);
     await close();
   });

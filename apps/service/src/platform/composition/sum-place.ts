@@ -20,22 +20,26 @@ export interface SourceInPlace {
   readonly lastAt: Date;
 }
 
+/** Small ones first: a sum comes out the same to the last bit, in whatever order facts were read. */
+const smallFirst = <T extends { readonly kg: number }>(all: readonly T[]): readonly T[] =>
+  [...all].sort((a, b) => a.kg - b.kg);
+
 /** Sums what was used by role and source. */
 export const sumBySource = (amounts: readonly UsedAmount[]): readonly SourceInPlace[] => {
+  const portions = amounts.flatMap(({ kg, weakness, at, composition }) =>
+    composition.map((portion): SourceInPlace => ({
+      role: portion.role,
+      source: portion.source,
+      kg: kg * portion.fraction,
+      weakness: Math.max(weakness, portion.weakness ?? 0),
+      firstAt: at,
+      lastAt: at,
+    })),
+  );
   const sums = new Map<string, SourceInPlace>();
-  for (const { kg, weakness, at, composition } of amounts) {
-    for (const portion of composition) {
-      const key = `${portion.role}/${portion.source ?? ''}`;
-      const found: SourceInPlace = {
-        role: portion.role,
-        source: portion.source,
-        kg: kg * portion.fraction,
-        weakness: Math.max(weakness, portion.weakness ?? 0),
-        firstAt: at,
-        lastAt: at,
-      };
-      sums.set(key, merge(sums.get(key), found));
-    }
+  for (const portion of smallFirst(portions)) {
+    const key = `${portion.role}/${portion.source ?? ''}`;
+    sums.set(key, merge(sums.get(key), portion));
   }
   return [...sums.values()];
 };
@@ -52,7 +56,8 @@ const merge = (a: SourceInPlace | undefined, b: SourceInPlace): SourceInPlace =>
       };
 
 /** Sums sources by role: what a share is a share of. */
-export const sumByRole = (sources: readonly SourceInPlace[]): readonly { role: string; kg: number }[] => {
+export const sumByRole = (all: readonly SourceInPlace[]): readonly { role: string; kg: number }[] => {
+  const sources = smallFirst(all);
   const sums = new Map<string, number>();
   for (const { role, kg } of sources) sums.set(role, (sums.get(role) ?? 0) + kg);
   return [...sums].map(([role, kg]) => ({ role, kg }));
