@@ -1,5 +1,8 @@
+import { tankEn } from './tank-words.en.js';
+
 /** The texts of the store. */
 export const storeEn = {
+  ...tankEn,
   'store.title': 'Store',
   'store.readsOnly': 'Your roles read the store. Who receives, mixes and counts here has the role receiving.',
   'store.receive': 'Receive a lot',
@@ -53,9 +56,6 @@ export const storeEn = {
   'store.lost': 'Lost',
   'store.difference': 'Difference by count',
   'store.verdict': 'Verdict',
-  'store.tankEmpty': 'empty; holds {capacity}',
-  'store.tankHolds': '{left} of {capacity}, lot {lot}',
-  'store.tankScale': 'All tanks are drawn to one scale: area is kilograms.',
   'store.tank': 'tank {tank}',
   'store.aTank': 'Tank',
   'store.noSuchTank': 'There is no tank {tank}. Look for it in the',
@@ -63,7 +63,6 @@ export const storeEn = {
   'store.holdsNow': 'Lot in it',
   'store.nothing': 'nothing: it is empty',
   'store.whatIsIn': 'What is in it now',
-  'store.emptyTankHelp': 'It is empty. A fill begins a new lot, made of what goes in.',
   'store.contentsCaption': 'Received lots in the tank now, the largest first',
   'store.band': 'Band',
   'store.share': 'Share',
@@ -88,14 +87,6 @@ export const storeEn = {
   'store.takenCode': 'Its code',
   'store.takenAmount': 'How much',
   'store.gauge': 'Gauge it',
-  'store.emptyIt': 'Empty it',
-  'store.emptyCaution':
-    'Vapors of resin and styrene are harmful and flammable, and a tank is a closed space: ventilate, keep sparks away, and let only who is trained and permitted enter, as local codes ask.',
-  'store.cleaned': 'It was cleaned as well',
-  'store.recordEmptied': 'Record that it was emptied',
-  'store.emptySure':
-    'Tank {tank}: what the book still has in it, {book}, counts as lost from then on. A fill after it begins without a heel.',
-  'store.emptied': 'Tank {tank} is empty.',
   'store.receiveLead': 'A lot is received in quarantine. Then its containers get labels, and its certificate a photo.',
   'store.asOnLabel': 'As on the supplier’s label.',
   'store.ourCode': 'Our lot code',
@@ -245,8 +236,4 @@ export const storeEn = {
   'store.linesCaption': 'Every line of the account, the oldest first',
   'store.into': 'Into, or why',
   'store.change': 'Change',
-  'store.registerTank': 'Register a tank',
-  'store.tankCode': 'Code of the tank',
-  'store.capacityKg': 'Capacity, kg',
-  'store.tankRegistered': 'Tank {tank} is on record.',
 } as const;

@@ -1,7 +1,9 @@
 import type { storeEn } from './words.en.js';
+import { tankEs } from './tank-words.es.js';
 
 /** The texts of the store, in Spanish. */
 export const storeEs = {
+  ...tankEs,
   'store.title': 'Almacén',
   'store.readsOnly': 'Sus funciones leen el almacén. Quien recibe, mezcla y cuenta aquí tiene la función de recepción.',
   'store.receive': 'Recibir un lote',
@@ -54,9 +56,6 @@ export const storeEs = {
   'store.lost': 'Perdido',
   'store.difference': 'Diferencia al contar',
   'store.verdict': 'Juicio',
-  'store.tankEmpty': 'vacío; caben {capacity}',
-  'store.tankHolds': '{left} de {capacity}, lote {lot}',
-  'store.tankScale': 'Todos los tanques están a la misma escala: el área son kilogramos.',
   'store.tank': 'tanque {tank}',
   'store.aTank': 'Tanque',
   'store.noSuchTank': 'No hay ningún tanque {tank}. Búsquelo en el',
@@ -64,7 +63,6 @@ export const storeEs = {
   'store.holdsNow': 'Lote que contiene',
   'store.nothing': 'nada: está vacío',
   'store.whatIsIn': 'Qué contiene ahora',
-  'store.emptyTankHelp': 'Está vacío. Un llenado inicia un lote nuevo, hecho de lo que entra.',
   'store.contentsCaption': 'Lotes recibidos en el tanque ahora, el mayor primero',
   'store.band': 'Franja',
   'store.share': 'Parte',
@@ -89,14 +87,6 @@ export const storeEs = {
   'store.takenCode': 'Su código',
   'store.takenAmount': 'Cuánto',
   'store.gauge': 'Medirlo',
-  'store.emptyIt': 'Vaciarlo',
-  'store.emptyCaution':
-    'Los vapores de resina y estireno son nocivos e inflamables, y un tanque es un espacio cerrado: ventile, aleje las chispas y deje entrar solo a quien esté formado y autorizado, según las normas locales.',
-  'store.cleaned': 'También se limpió',
-  'store.recordEmptied': 'Anotar que se vació',
-  'store.emptySure':
-    'Tanque {tank}: lo que el libro aún tiene en él, {book}, cuenta como perdido desde entonces. El siguiente llenado empieza sin remanente.',
-  'store.emptied': 'El tanque {tank} está vacío.',
   'store.receiveLead':
     'Un lote se recibe en cuarentena. Después se etiquetan sus envases y se fotografía su certificado.',
   'store.asOnLabel': 'Como en la etiqueta del proveedor.',
@@ -247,8 +237,4 @@ export const storeEs = {
   'store.linesCaption': 'Todas las líneas de la cuenta, la más antigua primero',
   'store.into': 'En qué, o por qué',
   'store.change': 'Cambio',
-  'store.registerTank': 'Registrar un tanque',
-  'store.tankCode': 'Código del tanque',
-  'store.capacityKg': 'Capacidad, kg',
-  'store.tankRegistered': 'El tanque {tank} está anotado.',
 } satisfies Record<keyof typeof storeEn, string>;
