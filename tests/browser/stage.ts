@@ -37,7 +37,7 @@ export const open = async (
   watched = await openPage(browser, options);
   page = watched.page;
   // Shorter than a test may take: what was waited for is named.
-  page.setDefaultTimeout(8_000);
+  page.setDefaultTimeout(15_000);
   if (as !== null) await page.context().addCookies([await cookieOf(as)]);
   await page.goto(`${service.url}${path}`);
 };
