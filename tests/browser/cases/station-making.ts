@@ -113,6 +113,9 @@ describe('a layer at the station, with what there is to say of it', () => {
     await page.getByText('lam-1 made this layer: another person signs it.').waitFor();
     await give('INS-1');
     await sent();
+    // Whoever works on must not do so in the signer's name.
+    await page.getByText("The tablet is INS-1's now.").waitFor();
+    await page.getByRole('link', { name: 'Take it back' }).waitFor();
     const { layers } = await partOf('MK-6');
     expect(layers[0]?.record?.signature).toMatchObject({ by: 'INS-1', identity: 'proved' });
   });

@@ -101,6 +101,7 @@ const Stamp = ({ part, layer: { scheduled }, record }: Omit<SigningProps, 'day'>
   const { reached } = useSyncExternalStore(network.subscribe, network.get);
   const { keep, busy, note } = useKeep();
   const [signed, setSigned] = useState(false);
+  const [signedHere, setSignedHere] = useState(false);
   if (record.signature !== null && !signed)
     return (
       <p>
@@ -118,12 +119,22 @@ const Stamp = ({ part, layer: { scheduled }, record }: Omit<SigningProps, 'day'>
     if (await keep(() => queueEntry('/api/layers/:layer/signatures', { layer: record.id }, {}, options)))
       setSigned(true);
   };
+  const signHere = (): Promise<void> => {
+    setSignedHere(true);
+    return sign();
+  };
   if (signed)
     return (
       <>
         {note}
+        {signedHere ? <p className="caution">{t('sign.nowTheirs', { badge: holder?.badge ?? '' })}</p> : null}
         <Acts>
-          <Button className="btn do" onPress={() => void navigate({ to: '/station' })}>
+          {signedHere ? (
+            <Link to="/station/take-over" className="btn do">
+              {t('sign.takeBack')}
+            </Link>
+          ) : null}
+          <Button className={signedHere ? 'btn' : 'btn do'} onPress={() => void navigate({ to: '/station' })}>
             {t('station.start')}
           </Button>
         </Acts>
@@ -135,7 +146,9 @@ const Stamp = ({ part, layer: { scheduled }, record }: Omit<SigningProps, 'day'>
       {isMaker ? <p className="wrong">{t('sign.youMadeIt')}</p> : null}
       {holder !== null && !holder.proved ? <p className="caution">{t('sign.willBeProvisional')}</p> : null}
       {note}
-      {reached && (holder === null || isMaker || !maySign) ? <SignHere makers={record.doneBy} onProved={sign} /> : null}
+      {reached && (holder === null || isMaker || !maySign) ? (
+        <SignHere makers={record.doneBy} onProved={signHere} />
+      ) : null}
       <Acts>
         {holder === null || isMaker || !maySign ? null : (
           <Button className="btn do" busy={busy} onPress={() => void sign()}>

@@ -141,5 +141,8 @@ export const tasksEn = {
   'sign.badge': 'Badge of who signs',
   'sign.doHere': 'Sign the hold point',
   'sign.tabletIsTheirs': 'the tablet is theirs until it is taken over',
+  'sign.nowTheirs':
+    "The tablet is {badge}'s now. Whoever works on takes it back first, or the work is entered as theirs.",
+  'sign.takeBack': 'Take it back',
   'sign.madeItToo': '{badge} made this layer: another person signs it.',
 } as const;

@@ -145,5 +145,8 @@ export const tasksEs = {
   'sign.badge': 'Credencial de quien firma',
   'sign.doHere': 'Firmar el punto de espera',
   'sign.tabletIsTheirs': 'la tableta es suya hasta que alguien la tome',
+  'sign.nowTheirs':
+    'La tableta es ahora de {badge}. Quien siga trabajando la toma primero, o el trabajo queda a su nombre.',
+  'sign.takeBack': 'Tomarla de nuevo',
   'sign.madeItToo': '{badge} hizo esta capa: la firma otra persona.',
 } satisfies Record<keyof typeof tasksEn, string>;

@@ -3,10 +3,9 @@ import { Link } from '@tanstack/react-router';
 import { post } from '../api/ask.js';
 import { useMay } from '../api/use-may.js';
 import { Allowed } from '../entry/allowed.js';
-import { decimal, given } from '../entry/entry-field.js';
-import { Found } from '../entry/found.js';
 import { RecordForm } from '../entry/record-form.js';
 import { mark, tape } from '../marks/mark.js';
+import { HoldLotForm } from '../record/hold-lot-form.js';
 import { Fold } from '../ui/fold.js';
 import { Empty } from '../ui/page.js';
 import { Moment } from '../words/moments.js';
@@ -20,11 +19,9 @@ interface HoldsProps {
   readonly holds: readonly Hold[];
 }
 
-const KINDS = ['quality', 'safety'] as const;
-
 /** What holds a lot or a container of it, lifting it, and a new hold. */
 export const HoldsOfLot = ({ lot, holds }: HoldsProps) => {
-  const { t, term } = useWords();
+  const { t } = useWords();
   return (
     <>
       {holds.length === 0 ? <Empty>{t('store.noHolds')}</Empty> : null}
@@ -37,54 +34,7 @@ export const HoldsOfLot = ({ lot, holds }: HoldsProps) => {
       </ul>
       <Fold summary={t('store.placeHold')}>
         <Allowed to="placeHold" what={t('store.placeHold')}>
-          <RecordForm
-            groups={[
-              {
-                fields: [
-                  {
-                    name: 'kind',
-                    label: t('store.holdKind'),
-                    kind: 'choice',
-                    options: KINDS.map((kind) => [kind, term(kind)]),
-                    hint: t('store.safetyHint'),
-                  },
-                  { name: 'reason', label: t('record.reason'), kind: 'words' },
-                  { name: 'minShare', label: t('holds.leastShare'), kind: 'decimal', hint: t('holds.leastShareHint') },
-                  { name: 'container', label: t('store.onlyContainer'), hint: t('store.onlyContainerHint') },
-                ],
-              },
-            ]}
-            first={{ kind: 'quality' }}
-            button={t('store.placeHoldDo')}
-            late
-            send={(said, envelope) =>
-              post(
-                '/api/lots/:lot/holds',
-                { lot },
-                {
-                  ...envelope,
-                  kind: said('kind') as (typeof KINDS)[number],
-                  reason: said('reason'),
-                  ...(said('minShare') === '' ? {} : { minShare: Number(decimal(said('minShare'))) / 100 }),
-                  ...given('container', said('container')),
-                },
-              )
-            }
-            done={(receipt) => (
-              <Found
-                of={receipt}
-                words={
-                  <>
-                    {t('store.heldNow', { lot })}{' '}
-                    {t('holds.placed', { reached: receipt.result.reached, below: receipt.result.below })}{' '}
-                    <Link to="/holds/$hold" params={{ hold: receipt.id }}>
-                      {t('holds.hulls')}
-                    </Link>
-                  </>
-                }
-              />
-            )}
-          />
+          <HoldLotForm lot={lot} />
         </Allowed>
       </Fold>
     </>
