@@ -50,6 +50,7 @@ export default tseslint.config(
         console: 'readonly',
         module: 'writable',
         require: 'readonly',
+        __filename: 'readonly',
         URL: 'readonly',
         setTimeout: 'readonly',
         fetch: 'readonly',

@@ -1,11 +1,8 @@
 const shared = {
   rootDir: '.',
-  extensionsToTreatAsEsm: ['.ts'],
-  transform: { '^.+\\.ts$': '<rootDir>/tests/support/transform.mjs' },
-  moduleNameMapper: { '^(\\.{1,2}/.*)\\.js$': '$1' },
-  transformIgnorePatterns: ['/node_modules/(?!@hull-record/)'],
+  runtime: '<rootDir>/tests/support/native/runtime.cjs',
+  transform: {},
   testEnvironment: 'node',
-  testEnvironmentOptions: { customExportConditions: ['source', 'node'] },
   modulePathIgnorePatterns: ['<rootDir>/(apps|libs)/.*/dist/', '<rootDir>/.data/'],
 };
 
@@ -26,7 +23,6 @@ export default {
   testTimeout: 30_000,
   maxWorkers: 2,
   testSequencer: '<rootDir>/tests/support/longest-first.mjs',
-  // Modules of a file that ran are never let go of: a worker that holds too many gives its place to a new one.
   workerIdleMemoryLimit: '1200MB',
   reporters: ['default', '<rootDir>/tests/standards/published-rows.mjs'],
   projects: [

@@ -23,7 +23,7 @@ const programOf = (name, program = name) => {
 };
 
 const tsc = () => programOf('typescript', 'tsc');
-const jest = () => ['--experimental-vm-modules', '--no-warnings', programOf('jest'), '--json', '--outputFile', results];
+const jest = () => ['--no-warnings', programOf('jest'), '--json', '--outputFile', results];
 const cruise = () => [programOf('dependency-cruiser', 'depcruise'), '--config', '.dependency-cruiser.cjs'];
 
 const BUILD = [

@@ -6,7 +6,7 @@ const JEST = 'node_modules/jest/bin/jest.js';
 
 /** Runs one test file in a process of its own, with a fault planted or with none. */
 const run = (test: string, fault: string): { status: number | null; output: string } => {
-  const flags = ['--experimental-vm-modules', '--no-warnings', JEST];
+  const flags = ['--no-warnings', JEST];
   const choice = [
     '--selectProjects',
     'integration',

@@ -47,9 +47,9 @@ describe('at the station, from an empty start', () => {
     await hands.tap('link', 'Start');
     await hands.tap('link', /ST-1-H L1.*HP 1/);
     await hands.tap('button', 'Sign as INS-1');
-    await page.getByText('All sent').waitFor();
     hands.atMost('three spots and a signature', 8, 0);
     await page.getByText('made, signed').waitFor();
+    await page.getByText('All sent').waitFor();
     const record = await made('ST-1');
     expect(record).toMatchObject({ signature: { by: 'INS-1', identity: 'proved' } });
     expect((record?.['readings'] as { verdict: string }[]).map(({ verdict }) => verdict)).toEqual([
