@@ -12,14 +12,21 @@ export let service: RunningService;
 export let watched: Watched;
 export let page: Page;
 
-export const setStage = (): Promise<void> => setStageOf(async (shop) => recordStory(await shop.open()));
+export const setStage = (): Promise<void> => setStageWith([]);
+
+/** The same with a browser that is started with more words. */
+export const setStageWith = (browserArgs: readonly string[]): Promise<void> =>
+  setStageOf(async (shop) => recordStory(await shop.open()), browserArgs);
 
 /** A stage with what is recorded first, instead of the story. */
-export const setStageOf = async (record: (shop: Shop) => Promise<unknown>): Promise<void> => {
+export const setStageOf = async (
+  record: (shop: Shop) => Promise<unknown>,
+  browserArgs: readonly string[] = [],
+): Promise<void> => {
   buildWeb();
   service = await startService({ webDir: WEB_DIR });
   await record(new Shop(service));
-  browser = await startBrowser();
+  browser = await startBrowser(browserArgs);
 };
 
 export const clearStage = async (): Promise<void> => {

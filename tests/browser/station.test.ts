@@ -3,8 +3,12 @@ import './cases/station-start.js';
 import './cases/station-tasks.js';
 import './cases/station-making.js';
 import './cases/station-offline.js';
-import { clearStage, setStage } from './stage.js';
+import { camera, openCamera } from './cases/station-camera.js';
+import { clearStage, setStageWith } from './stage.js';
 
 // The cases share one service, one story and one browser: each costs seconds to start.
-beforeAll(setStage, 120_000);
-afterAll(clearStage);
+beforeAll(async () => setStageWith((await openCamera()).args), 120_000);
+afterAll(async () => {
+  await clearStage();
+  await camera.close();
+});

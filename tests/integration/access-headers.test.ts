@@ -14,7 +14,8 @@ beforeAll(async () => {
   webDir = await mkdtemp(join(tmpdir(), 'hull-record-web-'));
   await mkdir(join(webDir, 'dist/assets'), { recursive: true });
   await writeFile(join(webDir, 'dist/index.html'), PAGE);
-  await writeFile(join(webDir, 'dist/assets/main.js'), 'export {};');
+  for (const file of ['main.js', 'code-worker-AB_c-1.js', 'xcode-worker-1.js', 'code-worker-1.html'])
+    await writeFile(join(webDir, 'dist/assets', file), 'export {};');
   service = await startService({ webDir });
   client = new Client(service.url, await service.signedIn());
 });
@@ -63,6 +64,17 @@ describe('what the service sends', () => {
       expect(reply.headers).not.toHaveProperty('access-control-allow-origin');
     },
   );
+
+  it('as the thread that reads codes may compile WebAssembly, and do nothing else but fetch it', async () => {
+    const policy = policyOf(await client.get('/assets/code-worker-AB_c-1.js'));
+    expect([...policy]).toEqual([
+      ['default-src', ["'none'"]],
+      ['script-src', ["'wasm-unsafe-eval'"]],
+      ['connect-src', ["'self'"]],
+    ]);
+    for (const other of ['/assets/xcode-worker-1.js', '/assets/code-worker-1.html', '/assets/code-worker-none.js/'])
+      expect([other, policyOf(await client.get(other)).get('default-src')]).toEqual([other, ["'self'"]]);
+  });
 
   it.each(['/api/hulls', '/API/hulls', '/Api/Session', '/api/none'])(
     '%s is kept by nobody on the way',

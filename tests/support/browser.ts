@@ -18,10 +18,10 @@ const ONE_PROCESS = ['--single-process', '--no-zygote'];
 const LAX = ['--disable-web-security', '--allow-running-insecure-content'];
 
 /** Starts the Chromium that npm brought, or the one that CHROMIUM_PATH names. */
-export const startBrowser = async (): Promise<Browser> =>
+export const startBrowser = async (more: readonly string[] = []): Promise<Browser> =>
   driver.launch({
     executablePath: process.env['CHROMIUM_PATH'] ?? (await chromium.executablePath()),
-    args: chromium.args.filter((arg) => ![...ONE_PROCESS, ...LAX].includes(arg)),
+    args: [...chromium.args.filter((arg) => ![...ONE_PROCESS, ...LAX].includes(arg)), ...more],
     headless: true,
   });
 

@@ -7,13 +7,15 @@ import { codeIn } from './code-in.js';
 
 const Camera = lazy(() => import('./camera.js').then(({ Camera: component }) => ({ default: component })));
 const FIELDS = { code: 'code' } as const;
+/** Browsers show cameras to pages that came encrypted, or from the device itself. */
+const HAS_CAMERAS = 'mediaDevices' in navigator;
 
 interface ScanFieldProps {
   readonly label: string;
   readonly onCode: (code: string) => void;
 }
 
-/** Where a code is scanned or typed. Scanners that type end with Enter; the camera is there where the browser reads codes. */
+/** Where a code is scanned or typed. Scanners that type end with Enter; the camera is there where the browser shows one. */
 export const ScanField = ({ label, onCode }: ScanFieldProps) => {
   const { t } = useWords();
   const [typed, setTyped] = useState('');
@@ -29,7 +31,7 @@ export const ScanField = ({ label, onCode }: ScanFieldProps) => {
       <div className="st-scan">
         <TextField name={FIELDS.code} label={label} value={typed} onChange={setTyped} kind="text" />
         <Button type="submit">{t('scan.take')}</Button>
-        {'BarcodeDetector' in globalThis ? (
+        {HAS_CAMERAS ? (
           <Button onPress={() => setSeeing((on) => !on)}>{t(seeing ? 'scan.stop' : 'scan.camera')}</Button>
         ) : null}
       </div>

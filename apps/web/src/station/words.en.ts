@@ -88,6 +88,7 @@ export const tasksEn = {
   'scan.camera': 'Camera',
   'scan.stop': 'Close the camera',
   'scan.noCamera': 'The camera does not open. Type the code.',
+  'scan.noReader': 'This device does not read codes from its camera. Type the code.',
   'scan.part': 'Scan or type a part or hull',
   'scan.lot': 'Scan or type a lot, tank or gun',
   'scan.unknown': '{code} is not on the day sheet of this tablet. Check the code.',

@@ -91,6 +91,7 @@ export const tasksEs = {
   'scan.camera': 'Cámara',
   'scan.stop': 'Cerrar la cámara',
   'scan.noCamera': 'La cámara no se abre. Escriba el código.',
+  'scan.noReader': 'Este dispositivo no lee códigos con su cámara. Escriba el código.',
   'scan.part': 'Escanee o escriba una pieza o un casco',
   'scan.lot': 'Escanee o escriba un lote, tanque o pistola',
   'scan.unknown': '{code} no está en la hoja del día de esta tableta. Compruebe el código.',

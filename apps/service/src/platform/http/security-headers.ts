@@ -15,6 +15,13 @@ const HEADERS: Readonly<Record<string, string>> = {
 const API_PAGE =
   "default-src 'self'; img-src 'self' data:; style-src 'self' 'unsafe-inline'; object-src 'none'; base-uri 'none'; frame-ancestors 'none'";
 
+/**
+ * The thread that reads codes from the camera compiles WebAssembly, which browsers forbid without this word. It stands
+ * in the policy of this one file, which may do nothing else but fetch what it compiles; no page may compile any.
+ */
+const CODE_READER = "default-src 'none'; script-src 'wasm-unsafe-eval'; connect-src 'self'";
+const IS_CODE_READER = /^\/assets\/code-worker-[\w-]+\.js$/;
+
 /** Tells browsers to run and show only what this service sends. */
 export const securityHeaders =
   ({ secure }: AccessSettings): RequestHandler =>
@@ -24,6 +31,7 @@ export const securityHeaders =
     // The router finds an address in any case of letters.
     const path = request.path.toLowerCase();
     if (path.startsWith('/api/docs')) response.set('Content-Security-Policy', API_PAGE);
+    if (IS_CODE_READER.test(request.path)) response.set('Content-Security-Policy', CODE_READER);
     if (path.startsWith('/api/')) response.set('Cache-Control', 'no-store');
     next();
   };
