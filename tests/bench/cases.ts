@@ -14,6 +14,7 @@ import { loadHulls } from '../../apps/service/src/cases/inputs/load-hulls.js';
 import { loadLots } from '../../apps/service/src/cases/inputs/load-lots.js';
 import { loadOthers } from '../../apps/service/src/cases/inputs/load-others.js';
 import { leastShareOf, settingsOf, type CaseSettings } from '../../apps/service/src/cases/settings.js';
+import { renewExposure } from '../../apps/service/src/platform/exposure/renew-exposure.js';
 import { startEmbedded } from '../../apps/service/src/platform/embedded/index.js';
 import { serviceDataSource } from '../../apps/service/src/platform/database/data-source.js';
 import { readAsOne } from '../../apps/service/src/platform/database/read-as-one.js';
@@ -67,7 +68,7 @@ const look = async (db: DataSource, how: string): Promise<{ inputs: CaseInputs; 
   const rows = await timed(`${how}: hulls and claims`, () => loadHulls(db.manager, plant.id, frozen));
   const judged = judgeHulls(rows, frozen, new Date());
   const lots = await timed(`${how}: lots in them`, () =>
-    readAsOne(db, (tx) => loadLots(tx, judged.ids, judged.origins, leastShareOf(frozen))),
+    readAsOne(db, (tx) => loadLots(tx, judged, leastShareOf(frozen))),
   );
   const { hulls, leftOut, watchedUntil, exploratory } = judged;
   const bare = { ...{ hulls, leftOut, watchedUntil, exploratory, lots }, others: [], spots: [], warrantyCapDays: null };
@@ -101,9 +102,19 @@ try {
   await server.stop();
   server = await start();
   const again = await prepareRoles(server, dataDir);
-  const db = await serviceDataSource(again.serviceUrl).initialize();
+  let db = await serviceDataSource(again.serviceUrl).initialize();
+  await timed('exposure packed, all of it', () => renewExposure(db));
+  await db.destroy();
+  await server.stop();
+  server = await start();
+  const then = await prepareRoles(server, dataDir);
+  db = await serviceDataSource(then.serviceUrl).initialize();
   await look(db, 'cold');
   const { inputs, judged } = await look(db, 'warm');
+  const walked = await timed('the same lots from places, as long as nothing is packed', () =>
+    readAsOne(db, (tx) => loadLots(tx, judged, leastShareOf(settings()), 'places')),
+  );
+  if (inputsText({ ...inputs, lots: walked }) !== inputsText(inputs)) throw new Error('Packed lots are others.');
   const text = await timed('inputs as canonical JSON', () => inputsText(inputs));
   console.log(`${(text.length / 1e6).toFixed(1)} MB of inputs`);
   await timed('the whole answer, on the thread that others wait for', () => answerOf(settings(), inputs));

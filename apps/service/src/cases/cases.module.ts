@@ -1,4 +1,5 @@
 import { Module } from '@nestjs/common';
+import { KeepExposure } from '../platform/exposure/keep-exposure.js';
 import { AnswerLooks } from './answer-looks.js';
 import { CasesController } from './cases.controller.js';
 import { FreezeCase } from './freeze-case.js';
@@ -11,6 +12,6 @@ import { RunLook } from './run-look.js';
 /** Cases: what claimed hulls have in common, by settings that are frozen first. */
 @Module({
   controllers: [CasesController],
-  providers: [OpenCase, FreezeCase, LookAtCase, ReadCases, ReadLook, RunLook, AnswerLooks],
+  providers: [OpenCase, FreezeCase, LookAtCase, ReadCases, ReadLook, RunLook, AnswerLooks, KeepExposure],
 })
 export class CasesModule {}

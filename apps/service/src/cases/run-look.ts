@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Envelope } from '@hull-record/contracts';
 import { DataSource, type EntityManager } from 'typeorm';
 import { readAsOne } from '../platform/database/read-as-one.js';
+import { renewExposure } from '../platform/exposure/renew-exposure.js';
 import { canonical } from '../platform/facts/digest.js';
 import type { Author } from '../platform/facts/fact.js';
 import { RecordFact } from '../platform/facts/record-fact.js';
@@ -58,6 +59,7 @@ export class RunLook {
     if (!asked) return;
     const tell = (done: number): Promise<void> => this.tell(lookId, done);
     await tell(0);
+    await renewExposure(this.db);
     const inputs = await readAsOne(this.db, (tx) => inputsOf(tx, asked));
     const text = inputsText(inputs);
     const inputsSha256 = await this.store.keep(Buffer.from(text, 'utf8'));
@@ -91,10 +93,10 @@ export class RunLook {
 
 const inputsOf = async (tx: EntityManager, { plantId, settings, frozenAt }: Asked): Promise<CaseInputs> => {
   const judged = judgeHulls(await loadHulls(tx, plantId, settings), settings, frozenAt);
-  const { ids, origins, hulls, leftOut, watchedUntil, exploratory } = judged;
+  const { ids, hulls, leftOut, watchedUntil, exploratory } = judged;
   return {
     ...{ watchedUntil, exploratory, hulls, leftOut },
-    lots: await loadLots(tx, ids, origins, leastShareOf(settings)),
+    lots: await loadLots(tx, judged, leastShareOf(settings)),
     others: await loadOthers(tx, ids),
     spots: await loadSpots(tx, ids, settings.kind),
     warrantyCapDays: await loadWarrantyCap(tx, plantId, settings.models, settings.kind),

@@ -23,9 +23,29 @@ export const candidatesOf = (exposures: readonly Exposure[], thresholds: readonl
     return [...thresholds]
       .sort((a, b) => a - b)
       .flatMap((fromShare): readonly Candidate[] => {
-        const kept = hulls.filter((_, i) => (shares[i] as number) >= fromShare);
-        if (kept.length === size) return [];
-        size = kept.length;
-        return [{ lot, family, fromShare, hulls: kept, shares: shares.filter((share) => share >= fromShare) }];
+        const kept = fromOn(fromShare, { hulls, shares });
+        if (kept.hulls.length === size) return [];
+        size = kept.hulls.length;
+        return [{ lot, family, fromShare, ...kept }];
       });
   });
+
+interface Kept {
+  readonly hulls: Uint32Array;
+  readonly shares: Float64Array;
+}
+
+/** Hulls with at least a share. Where all have it, as most lots that were used by themselves, nothing is copied. */
+const fromOn = (least: number, all: Kept): Kept => {
+  let count = 0;
+  for (let i = 0; i < all.shares.length; i += 1) if ((all.shares[i] as number) >= least) count += 1;
+  if (count === all.shares.length) return all;
+  const kept = { hulls: new Uint32Array(count), shares: new Float64Array(count) };
+  for (let i = 0, next = 0; next < count; i += 1) {
+    if (!((all.shares[i] as number) >= least)) continue;
+    kept.hulls[next] = all.hulls[i] as number;
+    kept.shares[next] = all.shares[i] as number;
+    next += 1;
+  }
+  return kept;
+};

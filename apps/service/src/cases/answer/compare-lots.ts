@@ -18,8 +18,8 @@ const UNTESTABLE_NAMED = 100;
 export const compareLots = ({ hulls, lots }: CaseInputs, { attribution: frozen }: CaseSettings): Compared => {
   const exposures = lots.map(({ lot, family, hulls: places, shares }) => ({
     ...{ lot, family },
-    hulls: Uint32Array.from(places),
-    shares: Float64Array.from(shares),
+    hulls: new Uint32Array(places),
+    shares: new Float64Array(shares),
   }));
   const attribution = attribute(judgedArrays(hulls), exposures, frozen);
   const told = new Map(lots.map((lot) => [keyOf(lot), lot]));

@@ -7,6 +7,8 @@ import type { HullRow } from './load-hulls.js';
 export interface JudgedHulls {
   readonly ids: readonly string[];
   readonly origins: readonly string[];
+  /** Short numbers of the parts of each, as far as they have one. */
+  readonly parts: readonly (readonly number[])[];
   readonly hulls: readonly JudgedHull[];
   readonly leftOut: LeftOut;
   readonly watchedUntil: string;
@@ -30,7 +32,7 @@ const quarter = (day: string): string => `${day.slice(0, 4)} Q${Math.ceil(Number
 export const judgeHulls = (rows: readonly HullRow[], settings: CaseSettings, frozenAt: Date): JudgedHulls => {
   const watchedUntil = daysAfter(settings.cutOff, -settings.reportLagDays);
   const out = { prompted: 0, late: 0, before: 0, withoutOrigin: 0, withoutOriginWithClaim: 0, notLaunched: 0 };
-  const kept: { id: string; origin: string; hull: JudgedHull }[] = [];
+  const kept: { id: string; origin: string; parts: readonly number[]; hull: JudgedHull }[] = [];
   let exploratory = false;
   for (const row of rows) {
     const [first] = row.claims;
@@ -60,7 +62,7 @@ export const judgeHulls = (rows: readonly HullRow[], settings: CaseSettings, fro
     const origin = row.origin;
     const counted = row.claims.filter((claim) => !claim.prompted && claim.on <= last);
     kept.push({
-      ...{ id: row.id, origin },
+      ...{ id: row.id, origin, parts: row.parts },
       hull: {
         ...{ number: row.number, built: row.built.slice(0, 7), since: origin.slice(0, 7) },
         stratum: stratumOf(row, settings),
@@ -73,6 +75,7 @@ export const judgeHulls = (rows: readonly HullRow[], settings: CaseSettings, fro
   return {
     ids: kept.map(({ id }) => id),
     origins: kept.map(({ origin }) => origin),
+    parts: kept.map(({ parts }) => parts),
     hulls: kept.map(({ hull }) => hull),
     ...{ leftOut: out, watchedUntil, exploratory },
   };

@@ -12,27 +12,40 @@ export interface HullRow {
   readonly origin: string | null;
   readonly scrapped: string | null;
   readonly claims: readonly { readonly on: string; readonly prompted: boolean; readonly recordedAt: string }[];
+  /** Short numbers of its parts, as far as they have one. */
+  readonly parts: readonly number[];
 }
 
-const firstDay = (what: string): string => `(
-  select to_char(min(f.happened_at) at time zone p.time_zone, 'YYYY-MM-DD') from fact.life_fact f
-  where f.hull_id = h.id and f.what = ${what} and ${standing('f')})`;
+const day = (at: string): string => `to_char(${at} at time zone p.time_zone, 'YYYY-MM-DD')`;
 
+/** Facts of hulls are gathered by set, once each: a question for each hull would be asked a hundred thousand times. */
 const HULLS = `
-  select h.id, n.as_printed as number, m.code as model, to_char(h.happened_at at time zone p.time_zone, 'YYYY-MM-DD') as built,
-    ${firstDay('$2')} as origin, ${firstDay("'scrapped'")} as scrapped,
-    coalesce((select json_agg(json_build_object('on', ${claimedOn('c')}, 'prompted', ${isPrompted('c')}, 'recordedAt', c.recorded_at)
-        order by ${claimedOn('c')}, c.recorded_at, c.id)
-      from fact.claim c where c.hull_id = h.id and c.kind = $3 and ${standing('c')}), '[]') as claims
+  with life as (
+    select f.hull_id, min(f.happened_at) filter (where f.what = $2) as origin, min(f.happened_at) filter (where f.what = 'scrapped') as scrapped
+    from fact.life_fact f where f.plant_id = $1 and f.what in ($2, 'scrapped') and ${standing('f')} group by 1),
+  claims as (
+    select c.hull_id, json_agg(json_build_object('on', ${claimedOn('c')}, 'prompted', ${isPrompted('c')}, 'recordedAt', c.recorded_at)
+      order by ${claimedOn('c')}, c.recorded_at, c.id) as told
+    from fact.claim c where c.plant_id = $1 and c.kind = $3 and ${standing('c')} group by 1),
+  pieces as (
+    select j.hull_id, array_agg(n.number order by n.number) as parts
+    from fact.joint j join derived.part_number n on n.part_id = j.part_id
+    where j.plant_id = $1 and ${standing('j')} group by 1)
+  select h.id, n.as_printed as number, m.code as model, ${day('h.happened_at')} as built,
+    ${day('life.origin')} as origin, ${day('life.scrapped')} as scrapped, claims.told as claims, pieces.parts
   from fact.hull h join fact.plant p on p.id = h.plant_id join fact.model m on m.id = h.model_id
   join fact.hull_number n on n.hull_id = h.id and n.kind = 'hull number'
+  left join life on life.hull_id = h.id left join claims on claims.hull_id = h.id left join pieces on pieces.hull_id = h.id
   where h.plant_id = $1 and ${standing('h')} and (cardinality($4::text[]) = 0 or m.code = any($4))
     and ($5::date is null or (h.happened_at at time zone p.time_zone)::date >= $5)
     and ($6::date is null or (h.happened_at at time zone p.time_zone)::date <= $6)
   order by n.normalised`;
 
+type Row = Omit<HullRow, 'claims' | 'parts'> & { readonly [of in 'claims' | 'parts']: HullRow[of] | null };
+
 /** The hulls of a case, by number. */
-export const loadHulls = (tx: EntityManager, plantId: string, settings: CaseSettings): Promise<HullRow[]> => {
+export const loadHulls = async (tx: EntityManager, plantId: string, settings: CaseSettings): Promise<HullRow[]> => {
   const { origin, kind, models, builtFrom, builtTo } = settings;
-  return tx.query<HullRow[]>(HULLS, [plantId, origin, kind, models, builtFrom, builtTo]);
+  const rows = await tx.query<Row[]>(HULLS, [plantId, origin, kind, models, builtFrom, builtTo]);
+  return rows.map((row) => ({ ...row, claims: row.claims ?? [], parts: row.parts ?? [] }));
 };

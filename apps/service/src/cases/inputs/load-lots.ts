@@ -1,16 +1,46 @@
 import type { EntityManager } from 'typeorm';
+import { readPacked } from '../../platform/exposure/read-packed.js';
+import { LEAST_PACKED } from '../../platform/exposure/renew-exposure.js';
+import { DAY, INTO_WHAT, ITS_PLACE, PARTS_OF_WHOLE, SHARE } from '../../platform/exposure/share.sql.js';
+import { NOTHING_PACKED } from '../../platform/exposure/stale.sql.js';
 import { standing } from '../../platform/facts/standing.js';
 import type { LotInHulls } from './case-inputs.js';
+import { HullsOfLots } from './hulls-of-lots.js';
+import type { JudgedHulls } from './judge-hulls.js';
+
+/** How the lots of a case are read: as they are packed, and from places what is not packed or out of date. */
+type From = 'packed' | 'places';
 
 /**
  * Each received lot in each kind of layer of the hulls, with its largest share of like material there; from what was put in
- * before the time origin alone: what a repair brought afterwards cannot have led to it, and would seem to.
+ * before the time origin alone: what a repair brought afterwards cannot have led to it, and would seem to. Shares below
+ * `least` are left out: nothing is said of them.
  *
- * Hulls of a lot come as one row, places and shares packed as the numbers they are: as a row each, they would be twenty
- * million objects for a large plant, on the thread that others wait for. They are put in order of places once, by one
- * number, and gathered by hashing. Shares below `least` are left out: nothing is said of them.
+ * Ordered by family and code; the hulls of a lot by place.
+ *
+ * @param from 'places' reads nothing that is packed: the same answer, slowly
  */
-const LOTS = `
+export const loadLots = async (
+  tx: EntityManager,
+  { ids, origins, parts }: Pick<JudgedHulls, 'ids' | 'origins' | 'parts'>,
+  least: number,
+  from: From = 'packed',
+): Promise<readonly LotInHulls[]> => {
+  const hulls = new HullsOfLots(parts, origins, Math.round(least * PARTS_OF_WHOLE));
+  const lots: LotInHulls[] = [];
+  const usesPacked = from === 'packed' && least >= LEAST_PACKED;
+  if (usesPacked) for await (const lot of readPacked(tx)) lots.push(...hulls.ofPacked(lot));
+  lots.push(...(await fromPlaces(tx, { ids, origins, least, alone: usesPacked })));
+  return lots.sort((a, b) => compare(a.family, b.family) || compare(a.lot, b.lot));
+};
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** SQL: sources that are not packed, or not as they are now; null as long as nothing was packed, which is all of them. */
+const STALE = `select case when ${NOTHING_PACKED} then null
+  else array(select distinct source_id from derived.stale_exposure) end as sources`;
+
+const placesOf = (which: string): string => `
   with boats as materialized (
     select at.hull_id, at.origin, at.place::int as place
     from unnest($1::uuid[], $2::date[]) with ordinality as at(hull_id, origin, place)),
@@ -18,44 +48,45 @@ const LOTS = `
     select q.id as part_id, q.kind, b.place, b.origin
     from boats b join fact.joint j on j.hull_id = b.hull_id and ${standing('j')} join fact.part q on q.id = j.part_id),
   shares as (
-    select s.source_id, s.role, p.kind, coalesce(y.name, s.into_kind) as into_what, p.place, max(s.kg / t.kg) as share
-    from pieces p
-    join derived.place_source s on s.part_id = p.part_id and s.source_id is not null and s.first_at < p.origin + 1
-    join derived.place_role t on t.place_id = s.place_id and t.role = s.role
-    left join fact.layer_record r on s.into_kind = 'layer' and r.root = s.place_id and ${standing('r')}
-    left join fact.schedule_layer y on y.id = r.schedule_layer_id
-    group by 1, 2, 3, 4, 5 having max(s.kg / t.kg) >= $3),
+    select s.source_id, s.role, p.kind, ${INTO_WHAT} as into_what, p.place, max(${SHARE}) as share
+    from pieces p join derived.place_source s on s.part_id = p.part_id ${ITS_PLACE}
+    where ${which} and ${DAY} <= p.origin - date '1970-01-01' and ${SHARE} >= $3
+    group by 1, 2, 3, 4, 5),
   packed as (
     select source_id, role || ' in ' || kind || ', ' || into_what as family,
-      string_agg(int4send(place), '') as places, string_agg(float8send(share), '') as shares
-    from (select * from shares order by place) in_order group by source_id, role, kind, into_what)
-  select l.code as lot, l.supplier_lot as "supplierLot", m.name as material, k.family, k.places, k.shares
+      string_agg(place || ' ' || share, ' ' order by place) as hulls
+    from shares group by source_id, role, kind, into_what)
+  select l.code as lot, l.supplier_lot as "supplierLot", m.name as material, k.family, k.hulls
   from packed k join fact.lot l on l.root = k.source_id and ${standing('l')}
-  left join fact.material m on m.root = l.material_id and ${standing('m')}
-  order by k.family, l.code`;
+  left join fact.material m on m.root = l.material_id and ${standing('m')}`;
 
-type Row = Omit<LotInHulls, 'hulls' | 'shares'> & { readonly places: Buffer; readonly shares: Buffer };
+const ALL = placesOf('s.source_id is not null');
+const SOME = placesOf('s.source_id = any($4)');
 
-/** The lots of hulls, by family and code, with shares from `least` on; places are those of the ids given, from 0. */
-export const loadLots = async (
-  tx: EntityManager,
-  ids: readonly string[],
-  origins: readonly string[],
-  least: number,
-): Promise<readonly LotInHulls[]> => {
+type Row = Omit<LotInHulls, 'hulls' | 'shares'> & { readonly hulls: string };
+
+interface Asked extends Pick<JudgedHulls, 'ids' | 'origins'> {
+  readonly least: number;
+  /** Of what is not packed alone. */
+  readonly alone: boolean;
+}
+
+const fromPlaces = async (tx: EntityManager, { ids, origins, least, alone }: Asked): Promise<LotInHulls[]> => {
+  const [stale] = alone ? await tx.query<{ sources: string[] | null }[]>(STALE) : [{ sources: null }];
+  const sources = stale?.sources ?? null;
+  if (sources?.length === 0) return [];
   await tx.query(MEMORY);
-  const rows = await tx.query<Row[]>(LOTS, [ids, origins, least]);
-  return rows.map(({ places, shares, ...lot }) => ({ ...lot, ...unpacked(places, shares) }));
+  const asked = [ids, origins, Math.round(least * PARTS_OF_WHOLE)];
+  const rows = await tx.query<Row[]>(sources ? SOME : ALL, sources ? [...asked, sources] : asked);
+  return rows.map(({ hulls, ...lot }) => {
+    const told = hulls.split(' ').map(Number);
+    return {
+      ...lot,
+      hulls: told.filter((_, i) => i % 2 === 0).map((place) => place - 1),
+      shares: told.filter((_, i) => i % 2 === 1).map((share) => Math.min(1, share / PARTS_OF_WHOLE)),
+    };
+  });
 };
 
 /** In the transaction of the look alone: with the usual few megabytes it would sort on the disk. */
 const MEMORY = "select set_config('work_mem', '256MB', true)";
-
-/** Numbers of the database's order of bytes; put in order of places, should the database not have kept to it. */
-const unpacked = (places: Buffer, shares: Buffer): Pick<LotInHulls, 'hulls' | 'shares'> => {
-  const hulls = Array.from({ length: places.length / 4 }, (_, i) => places.readInt32BE(4 * i) - 1);
-  const own = Array.from({ length: shares.length / 8 }, (_, i) => Math.min(1, shares.readDoubleBE(8 * i)));
-  if (hulls.every((hull, i) => i === 0 || hull > (hulls[i - 1] as number))) return { hulls, shares: own };
-  const order = [...hulls.keys()].sort((a, b) => (hulls[a] as number) - (hulls[b] as number));
-  return { hulls: order.map((i) => hulls[i] as number), shares: order.map((i) => own[i] as number) };
-};

@@ -3,10 +3,14 @@ import { resolveComposition, type Composition } from '@hull-record/genealogy';
 import { basisOf, weaknessOf } from './basis.js';
 import { loadUpstream } from './load-upstream.js';
 import { sumByRole, sumBySource, type SourceInPlace, type UsedAmount } from './sum-place.js';
+import { MARK_EXPOSURE } from '../exposure/stale.sql.js';
 import { standing } from '../facts/standing.js';
 import { standingPlaces } from '../places/places.js';
 
 const PLACES = standingPlaces('p.root = any($1)');
+
+const DELETE_SOURCES = `
+  with changed as (delete from derived.place_source where place_id = any($1) returning source_id) ${MARK_EXPOSURE}`;
 
 interface Place {
   readonly place_id: string;
@@ -42,7 +46,7 @@ export const refreshPlaces = async (
   const places = await tx.query<Place[]>(PLACES, [ids]);
   const used = await tx.query<UsedRow[]>(USED, [ids]);
   const composition = await compositionsOf(tx, used);
-  await tx.query('delete from derived.place_source where place_id = any($1)', [ids]);
+  await tx.query(DELETE_SOURCES, [ids]);
   await tx.query('delete from derived.place_role where place_id = any($1)', [ids]);
   const byPlace = new Map<string, UsedRow[]>(ids.map((id) => [id, []]));
   for (const row of used) byPlace.get(row.into_id)?.push(row);
@@ -83,9 +87,11 @@ interface PlaceSums {
 const keepSources = (tx: EntityManager, sums: readonly PlaceSums[]): Promise<unknown> => {
   const rows = sums.flatMap(({ place, sources }) => sources.map((source) => ({ ...place, ...source })));
   return tx.query(
-    `insert into derived.place_source (place_id, part_id, into_kind, role, source_id, kg, basis, first_at, last_at)
-     select * from unnest($1::uuid[], $2::uuid[], $3::text[], $4::text[], $5::uuid[], $6::float8[], $7::text[],
-       $8::timestamptz[], $9::timestamptz[])`,
+    `with changed as (
+       insert into derived.place_source (place_id, part_id, into_kind, role, source_id, kg, basis, first_at, last_at)
+       select * from unnest($1::uuid[], $2::uuid[], $3::text[], $4::text[], $5::uuid[], $6::float8[], $7::text[],
+         $8::timestamptz[], $9::timestamptz[]) returning source_id)
+     ${MARK_EXPOSURE}`,
     [
       ...[rows.map((row) => row.place_id), rows.map((row) => row.part_id), rows.map((row) => row.into_kind)],
       ...[rows.map((row) => row.role), rows.map((row) => row.source), rows.map((row) => row.kg)],

@@ -1,4 +1,5 @@
 import { ComposedLotEntity, LotCompositionEntity, PlaceRoleEntity, PlaceSourceEntity } from '../composition/tables.js';
+import { ExposureEntity, PartNumberEntity, StaleExposureEntity } from '../exposure/tables.js';
 import { ClientIdEntity } from '../facts/client-id.entity.js';
 import { CorrectionEntity } from '../facts/correction.entity.js';
 import { JournalEntity } from '../facts/journal.entity.js';
@@ -151,6 +152,7 @@ export const TABLES = [
   ...[LayerRecordEntity, UsedEntity, ReadingEntity, SignatureEntity],
   ...[DefectEntity, PhotoEntity, RepairEntity, RepairDefectEntity, AcceptanceEntity, DispositionEntity],
   ...[LotCompositionEntity, ComposedLotEntity, PlaceSourceEntity, PlaceRoleEntity],
+  ...[PartNumberEntity, ExposureEntity, StaleExposureEntity],
   ClimatePointEntity,
   ...[VerdictEntity, DataSheetEntity, PlantRulesEntity, FlawLimitsEntity, ChartLimitsEntity],
   ...[RecomputationEntity, StaleLotEntity, StalePlaceEntity],

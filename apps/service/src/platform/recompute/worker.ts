@@ -1,5 +1,5 @@
 import { Injectable, Logger as NestLogger, type OnApplicationBootstrap, type OnModuleDestroy } from '@nestjs/common';
-import { Logger, run, type Runner } from 'graphile-worker';
+import { Logger, parseCronItems, run, type Runner } from 'graphile-worker';
 import pg from 'pg';
 import { setTimeout as pause } from 'node:timers/promises';
 import { DataSource } from 'typeorm';
@@ -9,6 +9,8 @@ import { RecomputePlant } from './recompute-plant.js';
 
 /** A job that was asked for is told to us at once; this is for what was missed, ms. */
 const LOOK_EVERY_MS = 5_000;
+/** When what is done every night is done, UTC. */
+const NIGHTLY = '30 6 * * *';
 /** So many jobs at once: one that is long does not hold up those of another kind. */
 const AT_ONCE = 3;
 /** One that listens, one for each that works, one to spare. */
@@ -73,6 +75,7 @@ export class RecomputeWorker implements OnApplicationBootstrap, OnModuleDestroy 
       concurrency: AT_ONCE,
       noHandleSignals: true,
       pollInterval: LOOK_EVERY_MS,
+      parsedCronItems: parseCronItems(this.jobs.nightly.map((task) => ({ task, match: NIGHTLY, identifier: task }))),
       logger: new Logger(() => () => undefined),
       taskList: {
         [RECOMPUTE]: (payload) => this.recompute((payload as { plantId: string }).plantId),
