@@ -12,21 +12,23 @@ export let service: RunningService;
 export let watched: Watched;
 export let page: Page;
 
-export const setStage = (): Promise<void> => setStageWith([]);
+/** What a stage may have that others have not: words to start the browser with, another folder of the web app. */
+interface Props {
+  readonly browserArgs?: readonly string[];
+  readonly webDir?: string;
+}
 
-/** The same with a browser that is started with more words. */
-export const setStageWith = (browserArgs: readonly string[]): Promise<void> =>
-  setStageOf(async (shop) => recordStory(await shop.open()), browserArgs);
+export const setStage = (): Promise<void> => setStageWith({});
+
+export const setStageWith = (props: Props): Promise<void> =>
+  setStageOf(async (shop) => recordStory(await shop.open()), props);
 
 /** A stage with what is recorded first, instead of the story. */
-export const setStageOf = async (
-  record: (shop: Shop) => Promise<unknown>,
-  browserArgs: readonly string[] = [],
-): Promise<void> => {
+export const setStageOf = async (record: (shop: Shop) => Promise<unknown>, props: Props = {}): Promise<void> => {
   buildWeb();
-  service = await startService({ webDir: WEB_DIR });
+  service = await startService({ webDir: props.webDir ?? WEB_DIR });
   await record(new Shop(service));
-  browser = await startBrowser(browserArgs);
+  browser = await startBrowser(props.browserArgs);
 };
 
 export const clearStage = async (): Promise<void> => {

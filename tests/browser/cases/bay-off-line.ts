@@ -1,9 +1,12 @@
 import { afterEach, describe, expect, it } from '@jest/globals';
+import { createHash } from 'node:crypto';
+import { taken } from '../../support/photos.js';
 import { open, page, service, watched } from '../stage.js';
 import { openTablet, readyForNoNetwork } from '../tablets.js';
 import { atTablet, defectsOf, TABLET } from './at-bay.js';
 
 const PART = '86-3-H';
+const OTHER = '86-4-H';
 
 describe('a defect that is logged with no network', () => {
   afterEach(() => watched.close());
@@ -64,5 +67,64 @@ describe('an entry that the service refuses', () => {
     );
     // One of the story, and this.
     expect(repairs).toBe(2);
+  });
+});
+
+describe('photos that are taken with no network', () => {
+  afterEach(() => watched.close());
+
+  it('are sent again when their answer is lost, and each is there once, byte for byte', async () => {
+    const inspector = atTablet();
+    await openTablet(`/station/bay/${OTHER}/defect`, 'TAB-H', 'INS-1');
+    await page.locator('.touch-map').waitFor();
+    await readyForNoNetwork(page);
+    await inspector.touchHull(0.4, 0.6);
+    const context = page.context();
+    await context.setOffline(true);
+    await inspector.tap('radio', 'Blister');
+    await inspector.tap('radio', /^4$/);
+    await inspector.tap('radio', /^M, medium$/);
+    await inspector.type('Long, mm', '6');
+    await inspector.photograph(1_200, 900);
+    await inspector.photograph(900, 600);
+    await inspector.tap('button', 'Save the defect');
+    await page.getByText('3 wait to be sent.').waitFor();
+    await page.reload();
+    await page.getByText('3 wait to be sent.').waitFor();
+    await page.close();
+
+    const again = await context.newPage();
+    let lost = 0;
+    // The service has the first photo, and the tablet does not hear of it.
+    await again.route(
+      '**/api/defects/*/photos',
+      async (route) => {
+        lost = (await route.fetch()).status();
+        await route.abort();
+      },
+      { times: 1 },
+    );
+    await again.goto(`${service.url}/station`);
+    await again.getByText('3 wait to be sent.').waitFor();
+    await context.setOffline(false);
+    await again.getByText('2 wait to be sent.').waitFor({ timeout: 20_000 });
+    await again.close();
+    expect(lost).toBe(201);
+
+    const last = await context.newPage();
+    await last.goto(`${service.url}/station`);
+    await last.getByText('All sent').waitFor({ timeout: 20_000 });
+    expect(await defectsOf(OTHER)).toMatchObject([
+      { kind: 'air-bubble', photos: 0 },
+      { kind: 'blister', photos: 2 },
+    ]);
+    const kept = await service.asOwner<{ sha256: string }>(
+      `select p.original_sha256 as sha256 from fact.photo p join fact.defect d on d.root = p.defect_id
+       join fact.part t on t.id = d.part_id where t.number = $1 order by 1`,
+      [OTHER],
+    );
+    const shown = [await taken(1_200, 900), await taken(900, 600)];
+    const hashes = shown.map((photo) => createHash('sha256').update(photo).digest('hex'));
+    expect(kept.map(({ sha256 }) => sha256)).toEqual(hashes.sort());
   });
 });

@@ -1,3 +1,6 @@
+/** A station that stays open for days asks so often whether there is a newer version, ms. */
+const ASK_EVERY_MS = 60 * 60_000;
+
 let waiting: ServiceWorker | null = null;
 const listeners = new Set<() => void>();
 
@@ -30,6 +33,7 @@ export const shellWorker = {
       isWaiting(found.waiting);
       follow(found.installing);
       found.addEventListener('updatefound', () => follow(found.installing));
+      setInterval(() => void found.update().catch(() => undefined), ASK_EVERY_MS);
     } catch {
       // The station works as long as there is a network.
     }
