@@ -135,7 +135,10 @@ describe('a laminate schedule', () => {
 
   it('has no two layers of one code', async () => {
     const answer = await publish(20, [layer('A'), layer('A')]);
-    expect(answer).toMatchObject({ status: 422, body: { type: '/problems/layer-code-twice' } });
+    expect(answer).toMatchObject({
+      status: 422,
+      body: { type: '/problems/layer-code-twice', errors: [{ pointer: '/layers/1/code' }] },
+    });
     expect((await publish(20, [layer('A')])).status).toBe(201);
   });
 

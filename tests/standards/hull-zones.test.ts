@@ -1,5 +1,5 @@
 import { describe, expect, it } from '@jest/globals';
-import { checkPlace, locate, placeOnMap, type Place, type Skin } from '@hull-record/trade';
+import { checkPlace, locate, placeOnMap, zonesAlong, type Place, type Skin } from '@hull-record/trade';
 
 const CLASS = 'ICS rules for FRP ships, Sec. 2 (204-206)';
 
@@ -72,5 +72,22 @@ describe('heights and sides (survey practice: topsides, below waterline, transom
     [{ surface: 'transom', side: 'centreline', offsetMm: 30, heightMm: 100 }, '/offsetMm'],
   ] as const)('a spot on the centreline with an offset is refused (derived): %j', (place, pointer) => {
     expect(checkPlace(place, skin).map((problem) => problem.pointer)).toEqual([pointer]);
+  });
+});
+
+describe(`the zones along a length (${CLASS})`, () => {
+  it('are told with their ends', () => {
+    expect(zonesAlong(10_000)).toEqual([
+      { zone: 'aft end', fromMm: 0, toMm: 1_000 },
+      { zone: 'between', fromMm: 1_000, toMm: 3_000 },
+      { zone: 'midship', fromMm: 3_000, toMm: 7_000 },
+      { zone: 'between', fromMm: 7_000, toMm: 9_000 },
+      { zone: 'fore end', fromMm: 9_000, toMm: 10_000 },
+    ]);
+  });
+
+  it('are those that a spot in the middle of each lies in', () => {
+    for (const { zone, fromMm, toMm } of zonesAlong(skin.lengthMm))
+      expect(locate(shell((fromMm + toMm) / 2), skin).zone).toBe(zone);
   });
 });

@@ -12,6 +12,7 @@ import './look/traces.css';
 import './look/claims.css';
 import './look/certificate.css';
 import './look/repair.css';
+import './look/models.css';
 import './look/narrow.css';
 import './look/touch.css';
 import './look/station.css';

@@ -35,6 +35,29 @@ export const locate = (place: Place, skin: Skin): Location => {
 };
 
 /**
+ * The class zones along a length from the transom forward, each with its ends in mm; "between" stands twice.
+ *
+ * ICS rules for FRP ships, Sec. 2 (204-206): midship 0.3 L to 0.7 L, fore and aft ends 0.1 L each.
+ */
+export const zonesAlong = (lengthMm: number): readonly ZoneAlong[] =>
+  TENTHS.map(([zone, from, to]) => ({ zone, fromMm: (from * lengthMm) / 10, toMm: (to * lengthMm) / 10 }));
+
+/** A zone with its ends, mm forward from the transom. */
+export interface ZoneAlong {
+  readonly zone: Zone;
+  readonly fromMm: number;
+  readonly toMm: number;
+}
+
+const TENTHS = [
+  ['aft end', 0, 1],
+  ['between', 1, 3],
+  ['midship', 3, 7],
+  ['between', 7, 9],
+  ['fore end', 9, 10],
+] as const satisfies readonly (readonly [zone: Zone, from: number, to: number])[];
+
+/**
  * The class zone at a distance from the transom, bounds included in the named zones.
  *
  * ICS rules for FRP ships, Sec. 2 (204-206): midship 0.3 L to 0.7 L, fore and aft ends 0.1 L each.

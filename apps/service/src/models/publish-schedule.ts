@@ -4,7 +4,7 @@ import type { Fact } from '../platform/facts/fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
-import { InvalidRequest } from '../platform/refusals.js';
+import { InvalidRequest, Unprocessable } from '../platform/refusals.js';
 import { ScheduleLayerEntity } from './schedule-layer.entity.js';
 import { ScheduleEntity } from './schedule.entity.js';
 
@@ -14,6 +14,7 @@ export class PublishSchedule {
   constructor(private readonly record: RecordFact) {}
 
   run(model: string, request: Request): Promise<Receipt<{ version: number; layers: number }>> {
+    assertCodes(request);
     assertPredecessors(request);
     return this.record.run('schedule published', { ...request, model }, async (fact) => {
       const modelId = await findByCode(fact.tx, 'model', fact.author.plantId, model);
@@ -42,6 +43,17 @@ export class PublishSchedule {
     });
   }
 }
+
+/** The database says of two alike that there are two; here is said which. */
+const assertCodes = ({ layers }: Request): void => {
+  const second = layers.findIndex(({ code }, i) => layers.findIndex((other) => other.code === code) < i);
+  if (second < 0) return;
+  throw new Unprocessable(
+    'layer-code-twice',
+    'Two layers have the same code: each layer has its own.',
+    `/layers/${second}/code`,
+  );
+};
 
 /** A layer waits for layers that come before it in the schedule: so there is always one to begin with. */
 const assertPredecessors = ({ layers }: Request): void => {

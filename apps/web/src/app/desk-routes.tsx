@@ -171,6 +171,29 @@ const mold = createRoute({
   component: lazyRouteComponent(() => import('../equipment/mold-page.js'), 'MoldPage'),
 });
 
+const models = createRoute({
+  ...under,
+  path: '/models',
+  component: lazyRouteComponent(() => import('../models/models-page.js'), 'ModelsPage'),
+});
+const newModel = createRoute({
+  ...under,
+  path: '/models/new',
+  component: lazyRouteComponent(() => import('../models/new-model-page.js'), 'NewModelPage'),
+});
+const model = createRoute({
+  ...under,
+  path: '/models/$model',
+  validateSearch: texts('part', 'version'),
+  component: lazyRouteComponent(() => import('../models/model-page.js'), 'ModelPage'),
+});
+const newSchedule = createRoute({
+  ...under,
+  path: '/models/$model/schedule',
+  validateSearch: texts('part'),
+  component: lazyRouteComponent(() => import('../models/schedule/new-version-page.js'), 'NewVersionPage'),
+});
+
 const owners = createRoute({
   ...under,
   path: '/owners',
@@ -189,6 +212,7 @@ export const deskRoutes = [
   ...[quality, release, counts, concessions, charts, chart],
   ...[people, person, devices, tokens],
   ...[equipment, oneEquipment, molds, mold],
+  ...[models, newModel, model, newSchedule],
   ...[holds, hold, notice],
   ...[claims, newClaim, claim, warranty, cases, oneCase],
   ...[owners, owner],

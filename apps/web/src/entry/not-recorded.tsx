@@ -8,10 +8,12 @@ interface NotRecordedProps {
   readonly error: Error | null;
   readonly wrong: Wrong;
   readonly labels: readonly EntryField[];
+  /** The page found it and says it in the language of the person; what the service says is English. */
+  readonly isOwn?: boolean;
 }
 
 /** Says that nothing was recorded and why: which fields are wrong, or what the service said, or that it was not reached. */
-export const NotRecorded = ({ error, wrong, labels }: NotRecordedProps): ReactNode => {
+export const NotRecorded = ({ error, wrong, labels, isOwn = false }: NotRecordedProps): ReactNode => {
   const { t } = useWords();
   if (error === null) return null;
   const named = labels.filter(({ name }) => wrong.at[name] !== undefined);
@@ -23,7 +25,7 @@ export const NotRecorded = ({ error, wrong, labels }: NotRecordedProps): ReactNo
       <ul className="plain">
         {named.map(({ name, label }) => (
           <li key={name}>
-            {label}: <Said text={wrong.at[name] ?? ''} />
+            {label}: {isOwn ? wrong.at[name] : <Said text={wrong.at[name] ?? ''} />}
           </li>
         ))}
         {wrong.elsewhere.map((detail) => (

@@ -13,5 +13,6 @@ export const entryEn = {
   'entry.basis': 'How it is known',
   'entry.found': 'It is kept as it happened. This does not fit a rule, and waits for quality:',
   'entry.warned': 'To be looked at:',
+  'entry.rowOf': '{name}, {number}',
   'entry.forRoles': '{what}: for the roles {roles}.',
 } as const;

@@ -15,5 +15,6 @@ export const entryEs = {
   'entry.basis': 'Cómo se sabe',
   'entry.found': 'Se guarda tal como ocurrió. Esto no cumple una regla y espera a calidad:',
   'entry.warned': 'Hay que mirarlo:',
+  'entry.rowOf': '{name}, {number}',
   'entry.forRoles': '{what}: para las funciones {roles}.',
 } satisfies Record<keyof typeof entryEn, string>;

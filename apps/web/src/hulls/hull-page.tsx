@@ -75,7 +75,16 @@ const Identity = ({ hull }: { readonly hull: HullView }) => {
     <Facts
       rows={[
         [t('record.hin'), hull.hin === null ? t('hulls.hinNotYet') : <span className="n">{hull.hin}</span>],
-        [t('record.model'), `${hull.modelName} (${hull.model})`],
+        [
+          t('record.model'),
+          <>
+            {hull.modelName} (
+            <Link to="/models/$model" params={{ model: hull.model }}>
+              {hull.model}
+            </Link>
+            )
+          </>,
+        ],
         [t('record.begun'), begun === undefined ? null : <Day at={begun.happenedAt} />],
         [t('record.now'), <Whereabouts now={hull.now} />],
         [t('hulls.keepUntil'), hull.keepUntil === null ? null : <CalendarDay at={hull.keepUntil.day} />],

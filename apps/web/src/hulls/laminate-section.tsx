@@ -1,6 +1,7 @@
 import type { MaterialView, PartView } from '@hull-record/contracts';
 import { getRouteApi } from '@tanstack/react-router';
 import { layerHatch } from '../marks/layer-hatch.js';
+import { LaminateBand } from '../record/laminate-band.js';
 import { Verdicts } from '../record/verdicts.js';
 import { Button } from '../ui/button.js';
 import { Empty } from '../ui/page.js';
@@ -94,14 +95,5 @@ const Band = ({ layer: { scheduled, record }, materials, opened }: BandProps) =>
   const hatch = layerHatch(scheduled, materials);
   const state = record === null ? t('hulls.toCome') : t('hulls.made');
   const words = t('hulls.band', { layer: scheduled.name, hatch: t(`hatch.${hatch}`), state });
-  return (
-    <svg
-      className={`${record === null ? 'later' : 'full'}${opened ? ' opened-band' : ''}`}
-      role="img"
-      aria-label={words}
-    >
-      <rect width="100%" height="100%" fill={`url(#h-${hatch})`} />
-      <rect className="edge" width="100%" height="100%" />
-    </svg>
-  );
+  return <LaminateBand hatch={hatch} words={words} isLater={record === null} isOpened={opened} />;
 };

@@ -1,7 +1,8 @@
 import type { Climate, PartView } from '@hull-record/contracts';
 import type { ReactNode } from 'react';
+import { ScheduledWords } from '../record/scheduled-words.js';
 import { Span } from '../words/moments.js';
-import { Said, Term, Text } from '../words/text.js';
+import { Said, Text } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
 
 type Layer = PartView['layers'][number];
@@ -11,28 +12,12 @@ interface LayerWordsProps {
 }
 
 /** What a layer is, and when, by whom and in what climate it was made. */
-export const LayerWords = ({ layer: { scheduled, demand, record } }: LayerWordsProps) => {
-  const { code, name, plies, zone } = scheduled;
-  return (
-    <>
-      <p className={record === null ? 'name' : 'name b'}>
-        <span className="n">{code}</span> <Said text={name} />
-      </p>
-      {plies.length === 0 ? null : (
-        <p>
-          <Said text={plies.join(', ')} />
-        </p>
-      )}
-      {zone === 'whole part' ? null : (
-        <p>
-          <Text of="hulls.zone" with={{ zone: <Term word={zone} /> }} />
-        </p>
-      )}
-      {demand === null ? null : <Demand of={demand} />}
-      {record === null ? null : <Made record={record} />}
-    </>
-  );
-};
+export const LayerWords = ({ layer: { scheduled, demand, record } }: LayerWordsProps) => (
+  <>
+    <ScheduledWords layer={scheduled} demand={demand} isBold={record !== null} />
+    {record === null ? null : <Made record={record} />}
+  </>
+);
 
 const Made = ({ record }: { readonly record: NonNullable<Layer['record']> }) => {
   const { t } = useWords();
@@ -55,17 +40,6 @@ const Made = ({ record }: { readonly record: NonNullable<Layer['record']> }) => 
       )}
     </>
   );
-};
-
-/** What the layer is to become and to take, without waste. */
-const Demand = ({ of: { thicknessMm, glassKg, resinKg } }: { readonly of: NonNullable<Layer['demand']> }) => {
-  const { t, figure, mass } = useWords();
-  const words = [
-    t('hulls.bySchedule', { mm: figure(thicknessMm, 3) }),
-    ...(glassKg === null ? [] : [t('hulls.glass', { mass: mass(glassKg, 3) })]),
-    ...(resinKg === null ? [] : [t('hulls.resin', { mass: mass(resinKg, 3) })]),
-  ];
-  return <p className="note">{words.join(', ')}</p>;
 };
 
 const ClimateWords = ({ of }: { readonly of: Climate }): ReactNode => {

@@ -1,5 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
 import type { HullView, PartView } from '@hull-record/contracts';
+import type { ReactElement, ReactNode } from 'react';
 import { paperPath } from '../api/ask.js';
 import { partQuery } from '../api/queries.js';
 import { Answer } from '../asked/answer.js';
@@ -28,7 +30,18 @@ export const PartSection = ({ part, reference }: PartSectionProps) => {
   const { t, term } = useWords();
   const query = useQuery(partQuery(part.number));
   const { mold, scheduleVersion: version, layersMade: made, layersScheduled: all } = part;
-  const since = { mold, version, made, all, at: <Moment at={part.joinedAt} /> };
+  const model = query.data?.model ?? reference.model?.code;
+  const since = {
+    ...{ mold, version, made, all, at: <Moment at={part.joinedAt} /> },
+    schedule: (inside: ReactNode[]): ReactElement =>
+      model === undefined ? (
+        <>{inside}</>
+      ) : (
+        <Link to="/models/$model" params={{ model }} search={{ part: part.kind, version: String(version) }}>
+          {inside}
+        </Link>
+      ),
+  };
   return (
     <Section name={`${capital(term(part.kind))} ${part.number}`}>
       <p className="soft">

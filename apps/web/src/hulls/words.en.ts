@@ -39,8 +39,10 @@ export const hullsEn = {
   'hulls.largestShare': 'Largest layer share',
   'hulls.whereAndHow': 'Where, and by which way',
   'hulls.morePlaces': '{count} more places',
-  'hulls.partBegun': 'Mold {mold}, schedule version {version}, {made} of {all} layers made; begun {at}',
-  'hulls.partJoined': 'Mold {mold}, schedule version {version}, {made} of {all} layers made; joined {at}',
+  'hulls.partBegun':
+    'Mold {mold}, <schedule>schedule version {version}</schedule>, {made} of {all} layers made; begun {at}',
+  'hulls.partJoined':
+    'Mold {mold}, <schedule>schedule version {version}</schedule>, {made} of {all} layers made; joined {at}',
   'hulls.holdPointSheet': 'Hold-point sheet',
   'hulls.repairOrder': 'Repair order',
   'hulls.pdf': 'PDF',

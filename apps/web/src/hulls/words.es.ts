@@ -45,8 +45,10 @@ export const hullsEs = {
   'hulls.largestShare': 'Mayor parte en una capa',
   'hulls.whereAndHow': 'Dónde, y por qué vía',
   'hulls.morePlaces': '{count} lugares más',
-  'hulls.partBegun': 'Molde {mold}, versión {version} del plan, {made} de {all} capas hechas; iniciada {at}',
-  'hulls.partJoined': 'Molde {mold}, versión {version} del plan, {made} de {all} capas hechas; unida {at}',
+  'hulls.partBegun':
+    'Molde {mold}, <schedule>versión {version} del plan</schedule>, {made} de {all} capas hechas; iniciada {at}',
+  'hulls.partJoined':
+    'Molde {mold}, <schedule>versión {version} del plan</schedule>, {made} de {all} capas hechas; unida {at}',
   'hulls.holdPointSheet': 'Hoja de puntos de espera',
   'hulls.repairOrder': 'Orden de reparación',
   'hulls.pdf': 'PDF',

@@ -9,6 +9,7 @@ export const appEn = {
   'app.nav.claims': 'Claims',
   'app.nav.cases': 'Cases',
   'app.nav.search': 'Search',
+  'app.nav.models': 'Models',
   'app.nav.settings': 'Settings',
   'app.find': 'Find from here',
   'app.findHint': 'HIN, hull, lot',

@@ -11,6 +11,7 @@ export const appEs = {
   'app.nav.claims': 'Reclamos',
   'app.nav.cases': 'Casos',
   'app.nav.search': 'Buscar',
+  'app.nav.models': 'Modelos',
   'app.nav.settings': 'Ajustes',
   'app.find': 'Buscar desde aquí',
   'app.findHint': 'HIN, casco, lote',

@@ -1,5 +1,7 @@
 /** More fixed words of the record: roles, containers, what becomes of material, equipment and molds. */
 export const deskTermsEn = {
+  'term.hand lay-up': 'hand lay-up',
+  'term.spray-up': 'spray-up',
   'term.receiving': 'receiving',
   'term.laminator': 'laminator',
   'term.shift lead': 'shift lead',

@@ -2,6 +2,8 @@ import type { deskTermsEn } from './desk-terms.en.js';
 
 /** More fixed words of the record: roles, containers, what becomes of material, equipment and molds, in Spanish. */
 export const deskTermsEs = {
+  'term.hand lay-up': 'laminado a mano',
+  'term.spray-up': 'proyección con pistola',
   'term.receiving': 'recepción',
   'term.laminator': 'laminación',
   'term.shift lead': 'jefe de turno',

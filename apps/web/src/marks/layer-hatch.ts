@@ -1,4 +1,4 @@
-import type { MaterialView, ScheduleLayer } from '@hull-record/contracts';
+import type { MaterialView } from '@hull-record/contracts';
 import type { Hatch } from './hatch-tiles.js';
 
 /** The role that gives a layer its look, the telling one first: resin is in nearly every layer. */
@@ -16,7 +16,7 @@ const CLOTH = /woven|stitch|biax|triax|quadrax|cloth/i;
 
 /** How a layer is drawn: by the role of the materials its schedule allows, cloth by the words of its plies. */
 export const layerHatch = (
-  layer: ScheduleLayer,
+  layer: { readonly plies: readonly string[]; readonly materials: readonly { readonly material: string }[] },
   materials: readonly Pick<MaterialView, 'code' | 'name' | 'role'>[],
 ): Hatch => {
   const allowed = layer.materials.flatMap(({ material }) => materials.find(({ code }) => code === material) ?? []);

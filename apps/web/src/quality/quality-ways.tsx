@@ -21,6 +21,9 @@ export const QualityWays = () => {
       <Link to="/equipment" className="btn">
         {t('equipment.due')}
       </Link>
+      <Link to="/models" className="btn">
+        {t('app.nav.models')}
+      </Link>
       <Link to="/molds" className="btn">
         {t('molds.title')}
       </Link>
