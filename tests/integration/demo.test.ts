@@ -203,6 +203,16 @@ describe('the case of the demo', () => {
     expect(inputs.lots.map(({ lot }) => lot)).toContain(INNOCENT_LOT);
   });
 
+  it('names the three hulls that hold it and have no claim as worth a look, those with most of it first', async () => {
+    const toInspect = look.answer?.toInspect ?? [];
+    const { hulls, lots } = await inputsOf(service, look);
+    const holding = lots.filter(({ lot }) => lot === BAD_LOT).flatMap((lot) => Array.from(lot.hulls));
+    const clean = new Set(holding.flatMap((place) => (hulls[place]?.claimed ? [] : [hulls[place]?.number])));
+    expect(toInspect.map(({ hull }) => clean.has(hull))).toEqual([true, true, true]);
+    const shares = toInspect.map(({ share }) => share);
+    expect(shares).toEqual([...shares].sort((a, b) => b - a));
+  });
+
   it('says that no lot stands out where the bad lot had never been', async () => {
     const answer = await answerWithout(BAD_LOT, look, await inputsOf(service, look));
     expect(answer.verdict).toBe('no lot stands out');

@@ -14,10 +14,10 @@ export const inputsOf = async (service: RunningService, { inputsSha256 }: LookVi
 
 /** The answer that the same settings give when a lot and the hulls that hold it had never been. */
 export const answerWithout = async (lot: string, look: LookView, inputs: CaseInputs): Promise<CaseAnswer> => {
-  const holding = new Set(inputs.lots.filter((each) => each.lot === lot).flatMap(({ hulls }) => hulls));
+  const holding = new Set(inputs.lots.filter((each) => each.lot === lot).flatMap(({ hulls }) => Array.from(hulls)));
   const kept = inputs.hulls.map((_, place) => place).filter((place) => !holding.has(place));
   const places = new Map(kept.map((place, i) => [place, i]));
-  const moved = (hulls: readonly number[]): number[] => hulls.flatMap((place) => places.get(place) ?? []);
+  const moved = (hulls: ArrayLike<number>): number[] => Array.from(hulls).flatMap((place) => places.get(place) ?? []);
   return answerOf(look.frozen.settings as unknown as CaseSettings, {
     ...inputs,
     hulls: kept.flatMap((place) => inputs.hulls[place] ?? []),
@@ -25,7 +25,7 @@ export const answerWithout = async (lot: string, look: LookView, inputs: CaseInp
       .filter((each) => each.lot !== lot)
       .map((each) => ({
         ...{ ...each, hulls: moved(each.hulls) },
-        shares: each.shares.filter((_, i) => places.has(each.hulls[i] ?? -1)),
+        shares: Array.from(each.shares).filter((_, i) => places.has(each.hulls[i] ?? -1)),
       })),
     others: inputs.others.map((each) => ({ ...each, hulls: moved(each.hulls) })),
     spots: inputs.spots.flatMap((spot) => {

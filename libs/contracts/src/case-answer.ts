@@ -82,6 +82,10 @@ export const CaseAnswer = z
     sentences: z.array(z.string()).describe('what was found, in words'),
     cannotSay: z.array(z.string()).describe('what the data cannot say'),
     next: z.array(z.string()).describe('what would settle it'),
+    toInspect: z
+      .array(z.object({ hull: z.string(), share: z.number().describe('of the lots that stand out most, in a layer') }))
+      .optional()
+      .describe('hulls without a claim that hold most of them, at most 20; looks of earlier methods have none'),
     tests: z.number(),
     classes: z.array(CaseClass).describe('the most likely first'),
     untestable: z.object({

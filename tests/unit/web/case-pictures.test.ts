@@ -1,6 +1,4 @@
 import { describe, expect, it } from '@jest/globals';
-import { nextSteps } from '../../../apps/service/src/cases/answer/words.js';
-import { hullsToInspect } from '../../../apps/web/src/cases/answer/named-in.js';
 import { evenScale, ratioScale } from '../../../apps/web/src/cases/answer/scale.js';
 import { bandOf, stepsOf } from '../../../apps/web/src/cases/answer/steps.js';
 
@@ -50,16 +48,5 @@ describe('a line of steps', () => {
       { days: 10, lower: 4, upper: 6 },
     ];
     expect(bandOf(limits, at)).toBe('M0 9H10V6V4H10V8V8H0Z');
-  });
-});
-
-describe('the hulls worth a look', () => {
-  it('are those that the service names, and none where it names none', () => {
-    const leader = { lots: ['R-1'], nearlySame: [], strength: 'strong' } as unknown as Parameters<
-      typeof nextSteps
-    >[0]['classes'][number];
-    expect(hullsToInspect(nextSteps({ classes: [leader] }, ['TS86-1', 'TS86-2']))).toEqual(['TS86-1', 'TS86-2']);
-    expect(hullsToInspect(nextSteps({ classes: [leader] }, []))).toEqual([]);
-    expect(hullsToInspect(nextSteps({ classes: [] }, ['TS86-1']))).toEqual([]);
   });
 });

@@ -7,6 +7,9 @@ import { otherExposures } from './other-exposures.js';
 import { placesOfCase } from './places-of-case.js';
 import { cannotSay, nextSteps, sentencesOf } from './words.js';
 
+/** So many hulls are named as worth a look: a day's work of an inspector. */
+const HULLS_TO_INSPECT = 20;
+
 /**
  * The answer of a look: of frozen settings and kept inputs alone, so that it comes out again to the digit.
  *
@@ -31,14 +34,20 @@ export const answerOf = async (
   const { exploratory } = inputs;
   const claimless = [...(leader?.suspect.hulls ?? [])].flatMap((place, i) => {
     const hull = inputs.hulls[place];
-    return hull && !hull.claimed ? [{ number: hull.number, share: leader?.suspect.members[0]?.shares?.[i] ?? 1 }] : [];
+    return hull && !hull.claimed ? [{ hull: hull.number, share: leader?.suspect.members[0]?.shares?.[i] ?? 1 }] : [];
   });
-  const byShare = claimless.sort((a, b) => b.share - a.share).map(({ number }) => number);
+  const toInspect = claimless.sort((a, b) => b.share - a.share).slice(0, HULLS_TO_INSPECT);
   return {
     ...{ method: settings.method, hulls, watchedUntil: inputs.watchedUntil, exploratory, ...part },
     sentences: sentencesOf(part, hulls, exploratory),
     cannotSay: cannotSay(part, hulls, exploratory),
-    next: nextSteps(part, byShare),
+    ...{
+      next: nextSteps(
+        part,
+        toInspect.map(({ hull }) => hull),
+      ),
+      toInspect,
+    },
     ...{ apart, places, forecast },
   };
 };

@@ -18,8 +18,8 @@ const UNTESTABLE_NAMED = 100;
 export const compareLots = ({ hulls, lots }: CaseInputs, { attribution: frozen }: CaseSettings): Compared => {
   const exposures = lots.map(({ lot, family, hulls: places, shares }) => ({
     ...{ lot, family },
-    hulls: new Uint32Array(places),
-    shares: new Float64Array(shares),
+    hulls: places instanceof Uint32Array ? places : new Uint32Array(places),
+    shares: shares instanceof Float64Array ? shares : new Float64Array(shares),
   }));
   const attribution = attribute(judgedArrays(hulls), exposures, frozen);
   const told = new Map(lots.map((lot) => [keyOf(lot), lot]));
@@ -86,7 +86,7 @@ const classOf = (row: JudgedClass, told: ReadonlyMap<string, LotInHulls>, claime
 };
 
 const atShare = (lot: LotInHulls | undefined, fromShare: number, claimed: readonly boolean[]) => {
-  const places = (lot?.hulls ?? []).filter((_, i) => (lot?.shares[i] ?? 0) >= fromShare);
+  const places = Array.from(lot?.hulls ?? []).filter((_, i) => (lot?.shares[i] ?? 0) >= fromShare);
   return { fromShare, hulls: places.length, withClaim: places.filter((place) => claimed[place]).length };
 };
 

@@ -24,14 +24,17 @@ export interface LeftOut {
   readonly notLaunched: number;
 }
 
-/** A lot in one kind of layer: places of hulls, rising, and its largest share of like material there. */
+/**
+ * A lot in one kind of layer: places of hulls, rising, and its largest share of like material there. Lists of a large plant
+ * have fifteen million numbers: packed when they are read, plain where they are read back.
+ */
 export interface LotInHulls {
   readonly lot: string;
   readonly supplierLot: string | null;
   readonly material: string | null;
   readonly family: string;
-  readonly hulls: readonly number[];
-  readonly shares: readonly number[];
+  readonly hulls: ArrayLike<number>;
+  readonly shares: ArrayLike<number>;
 }
 
 /** Something else that hulls have in common. */

@@ -2,7 +2,6 @@ import type { PackedLot } from '../../platform/exposure/read-packed.js';
 import { PARTS_OF_WHOLE } from '../../platform/exposure/share.sql.js';
 import type { LotInHulls } from './case-inputs.js';
 
-const DAY_MS = 86_400_000;
 const NOWHERE = -1;
 
 /** Turns parts with a lot into hulls with it: those at risk, by place, each with its largest share up to its origin. */
@@ -15,18 +14,18 @@ export class HullsOfLots {
 
   /**
    * @param parts numbers of the parts of each hull
-   * @param origins day of the time origin of each hull, YYYY-MM-DD
+   * @param origins day of the time origin of each hull, from 1970-01-01
    * @param least shares below it are left out, in parts of 1e9
    */
   constructor(
     parts: readonly (readonly number[])[],
-    origins: readonly string[],
+    origins: readonly number[],
     private readonly least: number,
   ) {
     const most = parts.reduce((highest, own) => own.reduce((a, b) => Math.max(a, b), highest), 0);
     this.placeOf = new Int32Array(most + 1).fill(NOWHERE);
     parts.forEach((own, place) => own.forEach((number) => (this.placeOf[number] = place)));
-    this.originDays = Int32Array.from(origins, (day) => Date.parse(day) / DAY_MS);
+    this.originDays = Int32Array.from(origins);
     this.found = new Int32Array(parts.length);
   }
 
@@ -48,8 +47,8 @@ export class HullsOfLots {
       if (place > high) high = place;
     }
     if (count === 0) return [];
-    const hulls = new Array<number>(count);
-    const own = new Array<number>(count);
+    const hulls = new Uint32Array(count);
+    const own = new Float64Array(count);
     for (let place = low, next = 0; place <= high; place += 1) {
       const share = found[place] as number;
       if (share === 0) continue;

@@ -9,6 +9,7 @@ import type { CaseInputs } from './case-inputs.js';
 export const inputsText = (inputs: CaseInputs): string => JSON.stringify(byKeys(inputs));
 
 const byKeys = (value: unknown): unknown => {
+  if (value instanceof Uint32Array || value instanceof Float64Array) return finite([...value]);
   if (Array.isArray(value)) return typeof value[0] === 'number' ? finite(value as number[]) : value.map(byKeys);
   if (typeof value === 'number') return finite([value])[0];
   if (typeof value !== 'object' || value === null) return value;

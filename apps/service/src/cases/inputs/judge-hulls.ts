@@ -6,7 +6,8 @@ import type { HullRow } from './load-hulls.js';
 /** Hulls at risk with their ids, in the order of their places, and what was left out. */
 export interface JudgedHulls {
   readonly ids: readonly string[];
-  readonly origins: readonly string[];
+  /** Days of the time origin, from 1970-01-01. */
+  readonly origins: readonly number[];
   /** Short numbers of the parts of each, as far as they have one. */
   readonly parts: readonly (readonly number[])[];
   readonly hulls: readonly JudgedHull[];
@@ -16,12 +17,27 @@ export interface JudgedHulls {
   readonly exploratory: boolean;
 }
 
-const days = (from: string, to: string): number => (Date.parse(to) - Date.parse(from)) / 86_400_000;
+const DAY_MS = 86_400_000;
+
+const dayOf = (date: string): number => Date.parse(date) / DAY_MS;
 
 /** What came to light on the day of the origin did so within it: half a day. */
-const ageOf = (origin: string, day: string): number => Math.max(0.5, days(origin, day));
+const ageOf = (origin: number, day: number): number => Math.max(0.5, day - origin);
 
-const quarter = (day: string): string => `${day.slice(0, 4)} Q${Math.ceil(Number(day.slice(5, 7)) / 3)}`;
+const quarter = (month: string): string => `${month.slice(0, 4)} Q${Math.ceil(Number(month.slice(5, 7)) / 3)}`;
+
+/** Months of days, YYYY-MM, each made once. */
+class Months {
+  private readonly known = new Map<number, string>();
+
+  of(day: number): string {
+    const known = this.known.get(day);
+    if (known !== undefined) return known;
+    const month = new Date(day * DAY_MS).toISOString().slice(0, 7);
+    this.known.set(day, month);
+    return month;
+  }
+}
 
 /**
  * Judges the hulls of a case: one time origin for all, watched until the cut-off less the report lag, one first claim each.
@@ -31,57 +47,57 @@ const quarter = (day: string): string => `${day.slice(0, 4)} Q${Math.ceil(Number
  */
 export const judgeHulls = (rows: readonly HullRow[], settings: CaseSettings, frozenAt: Date): JudgedHulls => {
   const watchedUntil = daysAfter(settings.cutOff, -settings.reportLagDays);
-  const out = { prompted: 0, late: 0, before: 0, withoutOrigin: 0, withoutOriginWithClaim: 0, notLaunched: 0 };
-  const kept: { id: string; origin: string; parts: readonly number[]; hull: JudgedHull }[] = [];
+  const end = dayOf(watchedUntil);
+  const months = new Months();
+  const leftOut = { prompted: 0, late: 0, before: 0, withoutOrigin: 0, withoutOriginWithClaim: 0, notLaunched: 0 };
+  const [ids, origins, parts]: [string[], number[], (readonly number[])[]] = [[], [], []];
+  const hulls: JudgedHull[] = [];
   let exploratory = false;
   for (const row of rows) {
+    const { origin } = row;
     const [first] = row.claims;
-    if (row.origin === null) {
-      out.withoutOrigin += 1;
-      if (first) out.withoutOriginWithClaim += 1;
+    if (origin === null) {
+      leftOut.withoutOrigin += 1;
+      if (first) leftOut.withoutOriginWithClaim += 1;
       continue;
     }
-    if (row.origin > watchedUntil) {
-      out.notLaunched += 1;
+    if (origin > end) {
+      leftOut.notLaunched += 1;
       continue;
     }
     const early = first !== undefined && new Date(first.recordedAt) <= frozenAt;
     if (early && settings.claims === 'recorded after this freeze') {
-      out.before += 1;
+      leftOut.before += 1;
       continue;
     }
-    const late = first !== undefined && first.on > watchedUntil;
+    const late = first !== undefined && first.on > end;
     const prompted = first !== undefined && !late && first.prompted;
-    out.late += late ? 1 : 0;
-    out.prompted += prompted ? 1 : 0;
+    leftOut.late += late ? 1 : 0;
+    leftOut.prompted += prompted ? 1 : 0;
     const claimed = first !== undefined && !late && !prompted;
     exploratory ||= claimed && early;
-    const ends = [watchedUntil, ...(prompted ? [first.on] : []), ...(row.scrapped === null ? [] : [row.scrapped])];
-    const last = ends.sort()[0] as string;
-    const until = ageOf(row.origin, last);
-    const origin = row.origin;
-    const counted = row.claims.filter((claim) => !claim.prompted && claim.on <= last);
-    kept.push({
-      ...{ id: row.id, origin, parts: row.parts },
-      hull: {
-        ...{ number: row.number, built: row.built.slice(0, 7), since: origin.slice(0, 7) },
-        stratum: stratumOf(row, settings),
-        age: claimed ? ageOf(origin, first.on) : until,
-        ...{ claimed, until: Math.max(until, claimed ? ageOf(origin, first.on) : 0) },
-        claimAges: counted.map((claim) => ageOf(origin, claim.on)),
-      },
+    const last = Math.min(end, prompted ? first.on : Infinity, row.scrapped ?? Infinity);
+    const until = ageOf(origin, last);
+    const age = claimed ? ageOf(origin, first.on) : until;
+    ids.push(row.id);
+    origins.push(origin);
+    parts.push(row.parts);
+    hulls.push({
+      number: row.number,
+      built: months.of(row.built),
+      since: months.of(origin),
+      stratum: stratumOf(row.model, months.of(row.built), settings),
+      age,
+      claimed,
+      until: claimed ? Math.max(until, age) : until,
+      claimAges: row.claims.filter((claim) => !claim.prompted && claim.on <= last).map(({ on }) => ageOf(origin, on)),
     });
   }
-  return {
-    ids: kept.map(({ id }) => id),
-    origins: kept.map(({ origin }) => origin),
-    parts: kept.map(({ parts }) => parts),
-    hulls: kept.map(({ hull }) => hull),
-    ...{ leftOut: out, watchedUntil, exploratory },
-  };
+  return { ids, origins, parts, hulls, leftOut, watchedUntil, exploratory };
 };
 
-const stratumOf = ({ built, model }: HullRow, { strata }: CaseSettings): string =>
-  [...(strata.includes('build quarter') ? [quarter(built)] : []), ...(strata.includes('model') ? [model] : [])].join(
-    ', ',
-  );
+const stratumOf = (model: string, built: string, { strata }: CaseSettings): string => {
+  const byQuarter = strata.includes('build quarter');
+  if (!strata.includes('model')) return byQuarter ? quarter(built) : '';
+  return byQuarter ? `${quarter(built)}, ${model}` : model;
+};

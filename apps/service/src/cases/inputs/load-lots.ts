@@ -1,4 +1,5 @@
 import type { EntityManager } from 'typeorm';
+import { MEMORY } from '../../platform/database/memory.sql.js';
 import { readPacked } from '../../platform/exposure/read-packed.js';
 import { LEAST_PACKED } from '../../platform/exposure/renew-exposure.js';
 import { DAY, INTO_WHAT, ITS_PLACE, PARTS_OF_WHOLE, SHARE } from '../../platform/exposure/share.sql.js';
@@ -29,7 +30,7 @@ export const loadLots = async (
   const hulls = new HullsOfLots(parts, origins, Math.round(least * PARTS_OF_WHOLE));
   const lots: LotInHulls[] = [];
   const usesPacked = from === 'packed' && least >= LEAST_PACKED;
-  if (usesPacked) for await (const lot of readPacked(tx)) lots.push(...hulls.ofPacked(lot));
+  if (usesPacked) await readPacked(tx, (lot) => lots.push(...hulls.ofPacked(lot)));
   lots.push(...(await fromPlaces(tx, { ids, origins, least, alone: usesPacked })));
   return lots.sort((a, b) => compare(a.family, b.family) || compare(a.lot, b.lot));
 };
@@ -43,14 +44,14 @@ const STALE = `select case when ${NOTHING_PACKED} then null
 const placesOf = (which: string): string => `
   with boats as materialized (
     select at.hull_id, at.origin, at.place::int as place
-    from unnest($1::uuid[], $2::date[]) with ordinality as at(hull_id, origin, place)),
+    from unnest($1::uuid[], $2::int[]) with ordinality as at(hull_id, origin, place)),
   pieces as materialized (
     select q.id as part_id, q.kind, b.place, b.origin
     from boats b join fact.joint j on j.hull_id = b.hull_id and ${standing('j')} join fact.part q on q.id = j.part_id),
   shares as (
     select s.source_id, s.role, p.kind, ${INTO_WHAT} as into_what, p.place, max(${SHARE}) as share
     from pieces p join derived.place_source s on s.part_id = p.part_id ${ITS_PLACE}
-    where ${which} and ${DAY} <= p.origin - date '1970-01-01' and ${SHARE} >= $3
+    where ${which} and ${DAY} <= p.origin and ${SHARE} >= $3
     group by 1, 2, 3, 4, 5),
   packed as (
     select source_id, role || ' in ' || kind || ', ' || into_what as family,
@@ -82,11 +83,14 @@ const fromPlaces = async (tx: EntityManager, { ids, origins, least, alone }: Ask
     const told = hulls.split(' ').map(Number);
     return {
       ...lot,
-      hulls: told.filter((_, i) => i % 2 === 0).map((place) => place - 1),
-      shares: told.filter((_, i) => i % 2 === 1).map((share) => Math.min(1, share / PARTS_OF_WHOLE)),
+      hulls: Uint32Array.from(
+        told.filter((_, i) => i % 2 === 0),
+        (place) => place - 1,
+      ),
+      shares: Float64Array.from(
+        told.filter((_, i) => i % 2 === 1),
+        (share) => Math.min(1, share / PARTS_OF_WHOLE),
+      ),
     };
   });
 };
-
-/** In the transaction of the look alone: with the usual few megabytes it would sort on the disk. */
-const MEMORY = "select set_config('work_mem', '256MB', true)";

@@ -3,57 +3,51 @@ const HEADER = 19;
 /** A count of fields in place of a row: there are no more. */
 const END = -1;
 
-/** Rows of `copy ... to stdout (format binary)`, each as the bytes of its fields. */
-export class BinaryRows {
-  private held: Buffer[] = [];
-  private length = 0;
-  private needed = HEADER;
+type Fields = (Buffer | null)[];
 
-  constructor(private readonly chunks: AsyncIterable<Buffer>) {}
-
-  async *[Symbol.asyncIterator](): AsyncGenerator<(Buffer | null)[]> {
-    let begun = false;
-    for await (const chunk of this.chunks) {
-      this.held.push(chunk);
-      this.length += chunk.length;
-      if (this.length < this.needed) continue;
-      let rest = this.held.length === 1 ? chunk : Buffer.concat(this.held, this.length);
-      if (!begun) rest = rest.subarray(HEADER);
-      begun = true;
-      for (;;) {
-        const row = rowAt(rest);
-        if (typeof row === 'number') {
-          this.needed = row;
-          break;
-        }
-        if (row === null) return;
-        yield row.fields;
-        rest = rest.subarray(row.length);
-      }
-      this.held = [rest];
-      this.length = rest.length;
-    }
+/**
+ * Reads rows of `copy ... to stdout (format binary)`.
+ *
+ * @param each is told the bytes of the fields of every row; null for null
+ */
+export const readBinaryRows = async (chunks: AsyncIterable<Buffer>, each: (fields: Fields) => void): Promise<void> => {
+  let held: Buffer[] = [];
+  let [length, needed, from] = [0, HEADER, HEADER];
+  for await (const chunk of chunks) {
+    held.push(chunk);
+    length += chunk.length;
+    if (length < needed) continue;
+    const bytes = held.length === 1 ? chunk : Buffer.concat(held, length);
+    const read = rowsIn(bytes, from, each);
+    held = [bytes.subarray(read.upTo)];
+    length -= read.upTo;
+    needed = read.needed;
+    from = 0;
   }
-}
+};
 
-/** The row at the beginning of bytes, null at the end of all; a number says how many bytes it would need at least. */
-const rowAt = (bytes: Buffer): { readonly fields: (Buffer | null)[]; readonly length: number } | null | number => {
-  if (bytes.length < 2) return 2;
-  const count = bytes.readInt16BE(0);
-  if (count === END) return null;
-  const fields: (Buffer | null)[] = [];
-  let at = 2;
-  for (let field = 0; field < count; field += 1) {
-    if (bytes.length < at + 4) return at + 4;
-    const length = bytes.readInt32BE(at);
-    at += 4;
-    if (length < 0) {
-      fields.push(null);
-      continue;
+/** Tells every whole row in bytes; how far that was, and how many bytes the next one needs at least. */
+const rowsIn = (
+  bytes: Buffer,
+  from: number,
+  each: (fields: Fields) => void,
+): { readonly upTo: number; readonly needed: number } => {
+  let start = from;
+  for (;;) {
+    let at = start + 2;
+    if (bytes.length < at) return { upTo: start, needed: 2 };
+    const count = bytes.readInt16BE(start);
+    if (count === END) return { upTo: bytes.length, needed: Infinity };
+    const fields: Fields = [];
+    while (fields.length < count) {
+      if (bytes.length < at + 4) return { upTo: start, needed: at + 4 - start };
+      const length = bytes.readInt32BE(at);
+      at += 4;
+      if (bytes.length < at + length) return { upTo: start, needed: at + length - start };
+      fields.push(length < 0 ? null : bytes.subarray(at, at + length));
+      at += Math.max(0, length);
     }
-    if (bytes.length < at + length) return at + length;
-    fields.push(bytes.subarray(at, at + length));
-    at += length;
+    each(fields);
+    start = at;
   }
-  return { fields, length: at };
 };

@@ -1,7 +1,7 @@
 import { to as copyTo } from 'pg-copy-streams';
 import type pg from 'pg';
 import type { EntityManager } from 'typeorm';
-import { BinaryRows } from './binary-rows.js';
+import { readBinaryRows } from './binary-rows.js';
 import { standing } from '../facts/standing.js';
 import { isStale, NOTHING_PACKED } from './stale.sql.js';
 
@@ -32,18 +32,18 @@ const PACKED = `
  * Reads what is packed and not out of date, lot by lot, in no order. In the transaction of its caller, whose instant tells
  * what is out of date.
  *
+ * @param each is told every lot
  * @throws what the database refuses
  */
-export async function* readPacked(tx: EntityManager): AsyncGenerator<PackedLot> {
+export const readPacked = async (tx: EntityManager, each: (lot: PackedLot) => void): Promise<void> => {
   const client = (await tx.queryRunner?.connect()) as pg.PoolClient;
-  for await (const row of new BinaryRows(client.query(copyTo(PACKED)))) {
-    const [lot, supplierLot, material, family, parts, days, shares] = row;
-    yield {
+  await readBinaryRows(client.query(copyTo(PACKED)), ([lot, supplierLot, material, family, parts, days, shares]) =>
+    each({
       ...{ lot: text(lot) ?? '', supplierLot: text(supplierLot), material: text(material), family: text(family) ?? '' },
       ...{ parts: numbers(parts), days: numbers(days), shares: numbers(shares) },
-    };
-  }
-}
+    }),
+  );
+};
 
 const text = (field: Buffer | null | undefined): string | null => field?.toString('utf8') ?? null;
 

@@ -1,4 +1,5 @@
 import type { DataSource, EntityManager } from 'typeorm';
+import { MEMORY } from '../database/memory.sql.js';
 import { DAY, INTO_WHAT, ITS_PLACE, PARTS_OF_WHOLE, SHARE } from './share.sql.js';
 import { NOTHING_PACKED } from './stale.sql.js';
 
@@ -35,8 +36,6 @@ const PACK = `
     where s.source_id = any($1)) e
   where e.share >= ${LEAST_PACKED * PARTS_OF_WHOLE}
   group by 1, 2, 3, 4`;
-
-const MEMORY = "select set_config('work_mem', '256MB', true)";
 
 /** Packs anew what is marked as out of date. Interrupted, it goes on the next time where it was. */
 export const renewExposure = async (db: DataSource): Promise<void> => {

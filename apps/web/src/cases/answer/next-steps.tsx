@@ -4,13 +4,11 @@ import { HullLink, LotLink } from '../../record/links.js';
 import { Joined } from '../../ui/joined.js';
 import { Said } from '../../words/text.js';
 import { useWords } from '../../words/use-words.js';
-import { hullsToInspect } from './named-in.js';
 
 /** What would settle it, with the ways to the lots, the hulls that hold them, and the hulls to look at. */
-export const NextSteps = ({ answer: { next, classes } }: { readonly answer: CaseAnswer }) => {
-  const { t } = useWords();
+export const NextSteps = ({ answer: { next, classes, toInspect = [] } }: { readonly answer: CaseAnswer }) => {
+  const { t, percent } = useWords();
   const [leader] = classes.filter(({ strength }) => strength !== 'none');
-  const hulls = hullsToInspect(next);
   return (
     <>
       <ul className="plain sentences">
@@ -32,13 +30,15 @@ export const NextSteps = ({ answer: { next, classes } }: { readonly answer: Case
           ))}
         </ul>
       )}
-      {hulls.length === 0 ? null : (
+      {toInspect.length === 0 ? null : (
         <p>
           {t('cases.toHulls')}{' '}
           <span className="n">
             <Joined by=", ">
-              {hulls.map((hull) => (
-                <HullLink key={hull} to={hull} />
+              {toInspect.map(({ hull, share }) => (
+                <span key={hull}>
+                  <HullLink to={hull} /> {percent(share)}
+                </span>
               ))}
             </Joined>
           </span>

@@ -162,7 +162,7 @@ export const answersEn = {
   'cases.next': 'What would settle it',
   'cases.toLot': 'Lot and the hulls that hold it:',
   'cases.toTrace': 'Trace {lot}',
-  'cases.toHulls': 'To the hulls:',
+  'cases.toHulls': 'Hulls without a claim that hold most of it, with its share of a layer:',
   'cases.cannotSay': 'What the data cannot say',
   'term.strong': 'strong',
   'term.suggestive': 'suggestive',
