@@ -44,15 +44,19 @@ try {
         .jpeg({ quality: 60 })
         .toBuffer();
       const { shown } = await preparePhoto(original);
-      photos.push({ originalSha256: await store.keep(original), shownSha256: await store.keep(shown) });
+      photos.push({
+        originalSha256: await store.keep(original),
+        shownSha256: await store.keep(shown),
+        redactedOn: null,
+      });
     }
   });
   const copies = new PrintCopies(store, join(folder, 'copies'));
   await measured('print copies made', () => copies.of(photos));
   const pictures = await measured('print copies found again', () => copies.of(photos));
-  const shown = photos.map(({ originalSha256: sha256 }, i) => ({
+  const shown = photos.map(({ originalSha256: sha256, shownSha256 }, i) => ({
     ...{ title: `photo ${i + 1} of defect D1`, taken: 'taken 3 Mar 2026 10:15 UTC, by Q-03', sha256 },
-    picture: pictures.get(sha256) ?? null,
+    picture: pictures.get(shownSha256) ?? null,
   }));
   const view = aView({ parts: [aHullPart({ defects: [aDefect({ mark: 'D1', photos: shown })] })] });
   const bytes = await measured('paper drawn and sent', async () => {

@@ -16,7 +16,7 @@ it('names the file of a certificate that was altered, and one that is missing', 
   const shop = await new Shop(service).open();
   const { sha256 } = await issued(shop, await releasedHull(shop, 'V-1'));
   const folder = join(service.dataDir, 'photos');
-  const look = () => checkFiles(service.db.manager, folder);
+  const look = async () => (await checkFiles(service.db.manager, folder)).faults;
   expect(await look()).toEqual([]);
   const file = join(folder, (sha256 ?? '').slice(0, 2), sha256 ?? '');
   writeFileSync(file, 'another');

@@ -1,3 +1,4 @@
+import { blank } from './photos.js';
 import type { Shop } from './shop.js';
 import { NOTE, STATION, type MakeSample } from './write-sample.js';
 
@@ -39,6 +40,22 @@ export const OWNERS: Readonly<Record<string, MakeSample>> = {
   endLegalHold: async (shop, n) => {
     const hold = await shop.act(`/api/hulls/${await started(shop, n)}/legal-holds`, { reason: 'proceedings' });
     return { path: `/api/legal-holds/${hold}/endings`, fields: { reason: 'closed' }, other: { reason: 'another' } };
+  },
+  redactText: async (shop, n) => {
+    const of = await shop.act(`/api/hulls/${await started(shop, n)}/life`, { what: 'returned', note: 'by its owner' });
+    const fields = { kind: 'life fact', of, wording: 'by road', reason: 'asked for' };
+    return { path: '/api/text-redactions', fields, other: { wording: 'another' } };
+  },
+  redactPhoto: async (shop, n) => {
+    await shop.startHull(n);
+    const defect = await shop.defect(`${n}-H`);
+    const photo = await shop.postPhoto(
+      `/api/defects/${defect}/photos`,
+      shop.envelope(),
+      await blank(30, 20).jpeg().toBuffer(),
+    );
+    const fields = { areas: [{ x: 0, y: 0, width: 0.5, height: 0.5 }], reason: 'asked for' };
+    return { path: `/api/photos/${photo.body.id}/redactions`, fields, other: { reason: 'another' } };
   },
   fitItem: async (shop, n) => ({
     path: `/api/hulls/${await started(shop, n)}/fitted-items`,

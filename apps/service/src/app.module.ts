@@ -59,6 +59,7 @@ import { NonconformitiesModule } from './nonconformities/nonconformities.module.
 import { QualityModule } from './quality/quality.module.js';
 import { Rehearse } from './platform/facts/rehearse.js';
 import { FittedItemsModule } from './fitted-items/fitted-items.module.js';
+import { RedactionsModule } from './redactions/redactions.module.js';
 import { OwnersModule } from './owners/owners.module.js';
 import { CasesModule } from './cases/cases.module.js';
 import { ChartsModule } from './charts/charts.module.js';
@@ -97,7 +98,16 @@ const FEATURES = [
     NonconformitiesModule,
   ],
   ...[SignInModule, DevicesModule, TokensModule, UnprovedEntriesModule, KeptEntriesModule, OwnHullsModule],
-  ...[ClimateModule, PlantRulesModule, FiguresModule, FlawLimitsModule, OwnersModule, FittedItemsModule, MoldsModule],
+  ...[
+    ClimateModule,
+    PlantRulesModule,
+    FiguresModule,
+    FlawLimitsModule,
+    OwnersModule,
+    RedactionsModule,
+    FittedItemsModule,
+    MoldsModule,
+  ],
   ...[ClaimsModule, WarrantyModule, CasesModule, ChartsModule],
   ...[PeopleModule, EquipmentModule, DealersModule, MaterialsModule, TanksModule, LotsModule, ModelsModule],
   ...[

@@ -186,7 +186,14 @@ export const ClaimView = ClaimListItem.extend({
   moisture: MoistureSurvey.nullable(),
   says: z.array(z.string()).describe('what speaks against the survey'),
   defects: z.array(z.object({ id: z.uuid(), mark: z.string(), part: z.string(), place: Place, zone: z.string() })),
-  photos: z.array(z.object({ id: z.uuid(), shows: z.enum(CLAIM_PHOTOS), originalSha256: z.string() })),
+  photos: z.array(
+    z.object({
+      id: z.uuid(),
+      shows: z.enum(CLAIM_PHOTOS),
+      originalSha256: z.string(),
+      redactedOn: Day.nullable().describe('day on which areas of it were blacked out'),
+    }),
+  ),
   photosAsked: z.array(z.string()).describe('kinds of picture that are still asked for'),
   term: ClaimTerm.describe('what the terms say now'),
   decisions: z.array(ClaimDecisionView).describe('the newest first; it holds'),

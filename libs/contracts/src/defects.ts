@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Code, Envelope, Instant, Text, receipt } from './envelope.js';
+import { Code, Day, Envelope, Instant, Text, receipt } from './envelope.js';
 import { Place } from './place.js';
 import { VerdictView } from './verdicts.js';
 
@@ -87,7 +87,13 @@ export const DefectView = z
     perM2: z.number().nullable(),
     verdicts: z.array(VerdictView),
     note: z.string().nullable(),
-    photos: z.array(z.object({ id: z.uuid(), originalSha256: z.string() })),
+    photos: z.array(
+      z.object({
+        id: z.uuid(),
+        originalSha256: z.string(),
+        redactedOn: Day.nullable().describe('day on which areas of it were blacked out'),
+      }),
+    ),
     state: z.enum(['open', 'repair to be accepted', 'repaired', 'concession', 'scrapped']),
     disposition: z.string().nullable(),
     concession: z.string().nullable(),

@@ -15,6 +15,14 @@ export const EXAMPLES_OF_OWNERS = {
   }),
   placeLegalHold: told({ reason: 'Proceedings, file as kept by counsel.' }),
   endLegalHold: told({ reason: 'Closed, by letter of counsel.' }),
+  redactText: told({
+    ...{ kind: 'claim', of: '00000000-0000-4000-8000-000000000040', wording: 'Blisters below the waterline.' },
+    reason: 'Named the owner; asked for by letter.',
+  }),
+  redactPhoto: told({
+    areas: [{ x: 0.1, y: 0.05, width: 0.2, height: 0.3 }],
+    reason: 'Shows a face; asked for by letter.',
+  }),
   fitItem: told({ what: 'engine', serial: 'E-2231-07', customerSupplied: true }),
   removeItem: told({ reason: 'Replaced under warranty.' }),
   correctHin: told({

@@ -29,6 +29,7 @@ export * from './case-forecast.js';
 export * from './cases.js';
 export * from './certificates.js';
 export * from './privacy.js';
+export * from './redactions.js';
 export * from './own-news.js';
 export * from './parts.js';
 export * from './holds.js';

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { get, post } from './route.js';
 import * as news from './own-news.js';
 import * as privacy from './privacy.js';
+import * as redactions from './redactions.js';
 
 /** What dealers are told. */
 export const newsRoutes = {
@@ -74,5 +75,35 @@ export const privacyRoutes = {
     summary: 'End a legal hold.',
     body: privacy.EndLegalHold,
     response: privacy.LegalHoldEndedReceipt,
+  }),
+} as const;
+
+/** Redacted copies of what shows or names an owner. */
+export const redactionRoutes = {
+  listRedactable: get({
+    path: '/api/hulls/:number/redactable',
+    tag: 'owners',
+    summary: 'Freely written texts and photos of a hull that may show or name somebody.',
+    response: redactions.Redactable,
+  }),
+  redactText: post({
+    path: '/api/text-redactions',
+    tag: 'owners',
+    summary: 'Give a freely written text another wording; the original is erased, or kept apart while it must be.',
+    body: redactions.RedactText,
+    response: redactions.TextRedactedReceipt,
+  }),
+  redactPhoto: post({
+    path: '/api/photos/:photo/redactions',
+    tag: 'owners',
+    summary: 'Black out areas of a photo; the original is erased, or kept apart while it must be.',
+    body: redactions.RedactPhoto,
+    response: redactions.PhotoRedactedReceipt,
+  }),
+  showKeptOriginal: get({
+    path: '/api/photos/:photo/kept-original',
+    tag: 'owners',
+    summary: 'The original of a redacted photo, while it has to be kept.',
+    produces: 'image/jpeg',
   }),
 } as const;

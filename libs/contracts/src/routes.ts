@@ -9,7 +9,7 @@ import { shopRoutes } from './shop-routes.js';
 import { stockRoutes } from './stock-routes.js';
 import { traceGraphRoutes } from './trace-graph-routes.js';
 import { touchUpRoutes } from './touch-up-routes.js';
-import { newsRoutes, privacyRoutes } from './privacy-routes.js';
+import { newsRoutes, privacyRoutes, redactionRoutes } from './privacy-routes.js';
 import { certificateRoutes } from './certificate-routes.js';
 import { checkRoutes } from './check-routes.js';
 import { chartRoutes } from './chart-routes.js';
@@ -49,6 +49,7 @@ export const routes = {
   ...holdRoutes,
   ...certificateRoutes,
   ...privacyRoutes,
+  ...redactionRoutes,
   ...newsRoutes,
   ...noticeRoutes,
   ...moldRoutes,

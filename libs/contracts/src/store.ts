@@ -144,7 +144,15 @@ export const StoreOfLot = z
     ),
     counts: z.array(z.object({ ...told, note: z.string().nullable(), container: z.string().nullable(), amount })),
     retests: z.array(z.object({ ...told, expiresOn: Day, result: z.string(), certificate: Certificate })),
-    photos: z.array(z.object({ ...told, originalSha256: z.string() })).describe('of its certificate'),
+    photos: z
+      .array(
+        z.object({
+          ...told,
+          originalSha256: z.string(),
+          redactedOn: Day.nullable().describe('day on which areas of it were blacked out'),
+        }),
+      )
+      .describe('of its certificate'),
   })
   .meta({ id: 'StoreOfLot' });
 export type StoreOfLot = z.output<typeof StoreOfLot>;

@@ -46,6 +46,7 @@ const PAGES = [
   ['/warranty', 'Publish the next version', 'Publicar la versión siguiente'],
   ['/cases', 'No case is open.', 'No hay ningún caso abierto.'],
   ['/owners', 'No owner is on record', 'No consta ningún propietario'],
+  ['/owners/hulls/86-1', 'Texts and photos that may show somebody', 'Textos y fotos que pueden mostrar a alguien'],
   ['/c', 'No sign-in is needed', 'No hace falta identificarse'],
   ['/settings', 'These choices are kept', 'Estas elecciones se guardan'],
   ['/sign-in', 'Each entry is kept', 'Cada anotación se guarda'],

@@ -64,6 +64,7 @@ const REQUESTS = [
   ['/cases', '**/api/cases?**', 'cases'],
   ['/cases/NONE', '**/api/cases/NONE', 'case NONE'],
   ['/owners', '**/api/owners?**', 'owners'],
+  ['/owners/hulls/86-1', '**/api/hulls/86-1/redactable', 'Texts and photos that may show somebody'],
   [SEARCH, '**/api/hulls?**', 'hulls'],
   [SEARCH, '**/api/lots?**', 'lots'],
   [SEARCH, '**/api/shared-lots', 'shared lots'],

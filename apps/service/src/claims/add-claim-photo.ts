@@ -5,6 +5,7 @@ import { findAuthor } from '../platform/facts/author.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findStanding } from '../platform/lookups/find-standing.js';
 import { keepPhoto, recordOfForm } from '../platform/photos/keep-photo.js';
+import { notKeptAgain } from '../platform/photos/erase-unneeded.js';
 import { PhotoStore } from '../platform/photos/photo-store.js';
 import { NotThere } from '../platform/refusals.js';
 import { ClaimPhotoEntity } from './claim.entity.js';
@@ -56,9 +57,10 @@ export class AddClaimPhoto {
     await find(this.db.manager);
     const kept = await keepPhoto(this.store, photo);
     const { originalSha256, width, height } = kept;
-    return this.record.run('claim photo added', { ...request, ...of, originalSha256 }, async (fact) => {
+    const receipt = await this.record.run('claim photo added', { ...request, ...of, originalSha256 }, async (fact) => {
       await fact.insert(ClaimPhotoEntity, { claimId: await find(fact.tx), shows: request.shows, ...kept });
       return { originalSha256, width, height };
     });
+    return notKeptAgain(this.db.manager, receipt);
   }
 }

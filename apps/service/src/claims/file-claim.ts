@@ -6,7 +6,7 @@ import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { lastDealerOf } from '../platform/life/own-hull.sql.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { findHull } from '../platform/lookups/find-hull.js';
-import { assertDays, type FiledClaim, writeClaim } from './write-claim.js';
+import { assertDays, type FiledClaim, TEXTS_OF_CLAIM, writeClaim } from './write-claim.js';
 
 /** Files a claim at the warranty desk. A claim is kept whatever the terms say; a person decides on it. */
 @Injectable()
@@ -16,7 +16,7 @@ export class FileClaim {
   run(number: string, request: Request): Promise<Receipt<FiledClaim>> {
     assertDefectWords(request);
     assertDays(request);
-    return this.record.run('claim filed', { ...request, number }, async (fact) => {
+    const write = async (fact: Fact): Promise<FiledClaim> => {
       const hullId = await findHull(fact.tx, number);
       const { dealer, ...claim } = request;
       const dealerId =
@@ -24,7 +24,8 @@ export class FileClaim {
           ? await lastDealer(fact, hullId)
           : await findByCode(fact.tx, 'dealer', fact.author.plantId, dealer, '/dealer');
       return writeClaim(fact, { ...claim, hullId, dealerId });
-    });
+    };
+    return this.record.run('claim filed', { ...request, number }, write, { freeTexts: TEXTS_OF_CLAIM });
   }
 }
 

@@ -4,10 +4,11 @@ import { DataSource } from 'typeorm';
 import { claimMark } from '../platform/claims/claim.sql.js';
 import { standing } from '../platform/facts/standing.js';
 import { findOwnHull } from '../platform/life/find-own-hull.js';
+import { textOf } from '../platform/texts/text-of.sql.js';
 import { photosAsked } from './photos-asked.js';
 
 const LIST = `
-  select c.root as id, ${claimMark('c')} as mark, c.kind, c.reference, c.reported_on::text as "reportedOn", c.symptoms, c.grade, c.says,
+  select c.root as id, ${claimMark('c')} as mark, c.kind, c.reference, c.reported_on::text as "reportedOn", ${textOf('c', 'symptoms')} as symptoms, c.grade, c.says,
     array(select f.shows from fact.claim_photo f where f.claim_id = c.root and ${standing('f')} order by f.recorded_at, f.id) as photos,
     (select json_build_object('decision', d.decision, 'paidPercent', d.paid_percent, 'decidedAt', d.happened_at)
      from fact.claim_decision d where d.claim_id = c.root and ${standing('d')}

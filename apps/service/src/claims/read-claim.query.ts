@@ -6,7 +6,9 @@ import { foundBy, foundByReason } from '../platform/claims/claim.sql.js';
 import { readAsOne } from '../platform/database/read-as-one.js';
 import { standing } from '../platform/facts/standing.js';
 import { defectMark } from '../platform/marks/marks.js';
+import { redactedOn } from '../platform/photos/shown-of.sql.js';
 import { termOfHull } from '../platform/warranty/term-of-hull.js';
+import { textOf } from '../platform/texts/text-of.sql.js';
 import { CLAIM_COLUMNS } from './claim-columns.js';
 import { findClaim } from './find-claim.js';
 import { photosAsked } from './photos-asked.js';
@@ -15,15 +17,15 @@ const BY = (entry: string): string =>
   `(select w.badge from fact.journal e join fact.person w on w.root = e.person_id where e.id = ${entry} limit 1)`;
 
 const READ = `
-  select ${CLAIM_COLUMNS}, c.symptoms, c.grade, c.looks, ${foundBy('c')} as "foundBy",
+  select ${CLAIM_COLUMNS}, ${textOf('c', 'symptoms')} as symptoms, c.grade, c.looks, ${foundBy('c')} as "foundBy",
     ${foundByReason('c')} as "foundByReason",
     c.hours_ashore as "hoursAshore", c.moisture, c.says, ${BY('c.entry_id')} as by, c.happened_at as "happenedAt",
     coalesce((select json_agg(json_build_object('id', d.root, 'mark', ${defectMark('d')}, 'part', p.number, 'place', d.place,
         'zone', d.zone, 'lengthMm', d.length_mm) order by p.number, d.number)
       from fact.defect d join fact.part p on p.id = d.part_id where d.claim_id = c.root and ${standing('d')}), '[]') as defects,
-    coalesce((select json_agg(json_build_object('id', f.id, 'shows', f.shows, 'originalSha256', f.original_sha256) order by f.recorded_at, f.id)
+    coalesce((select json_agg(json_build_object('id', f.id, 'shows', f.shows, 'originalSha256', f.original_sha256, 'redactedOn', ${redactedOn('f')}) order by f.recorded_at, f.id)
       from fact.claim_photo f where f.claim_id = c.root and ${standing('f')}), '[]') as photos,
-    coalesce((select json_agg(json_build_object('id', d.id, 'decision', d.decision, 'reason', d.reason, 'paidPercent', d.paid_percent,
+    coalesce((select json_agg(json_build_object('id', d.id, 'decision', d.decision, 'reason', ${textOf('d', 'reason')}, 'paidPercent', d.paid_percent,
         'hours', d.hours, 'cost', case when d.cost_amount is null then null else json_build_object('amount', d.cost_amount, 'currency', d.cost_currency) end,
         'term', d.term, 'by', ${BY('d.entry_id')}, 'happenedAt', d.happened_at) order by d.happened_at desc, d.recorded_at desc, d.id)
       from fact.claim_decision d where d.claim_id = c.root and ${standing('d')}), '[]') as decisions

@@ -2,6 +2,7 @@ import type { ClaimedSpot, FileClaim } from '@hull-record/contracts';
 import type { Skin } from '@hull-record/trade';
 import type { Fact } from '../platform/facts/fact.js';
 import { standing } from '../platform/facts/standing.js';
+import { keepText } from '../platform/texts/keep-text.js';
 import { writeDefect } from '../platform/defects/write-defect.js';
 import { InvalidRequest, Unprocessable } from '../platform/refusals.js';
 import { ClaimEntity } from './claim.entity.js';
@@ -13,6 +14,9 @@ export interface ToWrite extends Omit<FileClaim, 'dealer'> {
   readonly hullId: string;
   readonly dealerId: string | null;
 }
+
+/** Fields of a claim whose texts lie apart. */
+export const TEXTS_OF_CLAIM = ['symptoms', 'spots.*.note'];
 
 export interface FiledClaim {
   readonly mark: string;
@@ -28,7 +32,11 @@ export const writeClaim = async (fact: Fact, claim: ToWrite): Promise<FiledClaim
   const says = surveySays(claim, await skinOf(fact, claim.hullId));
   const claimId = await fact.insert(ClaimEntity, {
     ...{ hullId: claim.hullId, number, kind: claim.kind, reference: claim.reference ?? null, dealerId: claim.dealerId },
-    ...{ reportedOn: claim.reportedOn, noticedOn: claim.noticedOn ?? null, symptoms: claim.symptoms },
+    ...{
+      reportedOn: claim.reportedOn,
+      noticedOn: claim.noticedOn ?? null,
+      symptoms: await keepText(fact, claim.symptoms),
+    },
     ...{ grade: claim.grade ?? null, looks: claim.looks ?? null, hoursAshore: claim.hoursAshore ?? null },
     ...{ moisture: claim.moisture ?? null, says: [...says], foundBy: claim.foundBy },
   });

@@ -17,6 +17,9 @@ import { CORRECTABLE } from './correctable.js';
 import { findFact } from './find-fact.js';
 import { withdrawWith } from './withdraw-with.js';
 
+/** Kinds of fact whose note lies apart. */
+const APART = new Set<string>(['defect', 'life fact']);
+
 export interface Corrected {
   readonly replacement: string | null;
   readonly recomposedLots: number;
@@ -50,7 +53,8 @@ export class Correct {
       const reached = await this.composition.reachOf(fact);
       return { replacement, recomposedLots: reached.tankLots.length, recomputedPlaces: reached.places.length };
     };
-    return this.record.run('correction', request, decide, { genealogy: 'alone' });
+    const freeTexts = set !== undefined && APART.has(set.kind) ? ['set.note'] : [];
+    return this.record.run('correction', request, decide, { genealogy: 'alone', freeTexts });
   }
 }
 

@@ -2,9 +2,17 @@ import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import type { VersionsView } from '@hull-record/contracts';
 import { NotThere } from '../platform/refusals.js';
+import { FREE_TEXTS } from '../platform/texts/free-texts.js';
+import { textOf } from '../platform/texts/text-of.sql.js';
 import { CORRECTABLE } from './correctable.js';
 
 const HEADER = ['id', 'root', 'plant_id', 'entry_id', 'happened_at', 'recorded_at'];
+
+/** Texts that lie apart are shown as everywhere. */
+const textsOf = (table: string): string =>
+  FREE_TEXTS.filter((text) => text.table === table)
+    .map(({ field }) => `|| jsonb_build_object('${field}', ${textOf('x', field)})`)
+    .join(' ');
 
 const FIND = Object.keys(CORRECTABLE)
   .map((table) => `select '${table}' as table, x.root from fact.${table} x where x.id::text = lower($1)`)
@@ -12,7 +20,7 @@ const FIND = Object.keys(CORRECTABLE)
 
 const versions = (table: string): string => `
   select x.id, x.recorded_at as "recordedAt", x.happened_at as "happenedAt", p.badge as by,
-    to_jsonb(x) - array[${HEADER.map((column) => `'${column}'`).join(', ')}] as values,
+    to_jsonb(x) - array[${HEADER.map((column) => `'${column}'`).join(', ')}] ${textsOf(table)} as values,
     c.reason as "correctedBecause", c.recorded_at as "correctedAt", cp.badge as "correctedBy"
   from fact.${table} x
   join fact.journal e on e.id = x.entry_id join fact.person p on p.id = e.person_id

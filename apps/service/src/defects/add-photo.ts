@@ -4,6 +4,7 @@ import { findAuthor } from '../platform/facts/author.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findStanding } from '../platform/lookups/find-standing.js';
 import { keepPhoto, readPhotoRecord, type AddedPhoto } from '../platform/photos/keep-photo.js';
+import { notKeptAgain } from '../platform/photos/erase-unneeded.js';
 import { PhotoStore } from '../platform/photos/photo-store.js';
 import { PhotoEntity } from './photo.entity.js';
 
@@ -28,10 +29,11 @@ export class AddPhoto {
     await findAuthor(this.db.manager, request);
     const photo = await keepPhoto(this.store, original);
     const { originalSha256, width, height } = photo;
-    return this.record.run('photo added', { ...request, defect, originalSha256 }, async (fact) => {
+    const receipt = await this.record.run('photo added', { ...request, defect, originalSha256 }, async (fact) => {
       const found = await findStanding(fact.tx, 'defect', defect);
       await fact.insert(PhotoEntity, { defectId: found.root, ...photo });
       return { originalSha256, width, height };
     });
+    return notKeptAgain(this.db.manager, receipt);
   }
 }

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { isDefectKind } from '@hull-record/trade';
+import { keepNewText } from '../platform/texts/keep-new-text.js';
 import { Amendments } from '../platform/facts/amendments.js';
 import { insertVersion, readVersion } from '../platform/facts/new-version.js';
 import { InvalidRequest } from '../platform/refusals.js';
@@ -35,7 +36,7 @@ export class AmendDefect {
         depthMm: set.depthMm,
         counted: set.counted,
         countedAreaM2: set.countedAreaM2,
-        note: set.note,
+        note: await keepNewText(fact, { table: 'defect', field: 'note' }, oldId, set.note),
       });
     });
   }

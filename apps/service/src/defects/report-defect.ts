@@ -21,11 +21,12 @@ export class ReportDefect {
 
   run(part: string, request: Request): Promise<Receipt<ReportedDefect>> {
     assertDefectWords(request);
-    return this.record.run('defect reported', { ...request, part }, async (fact) => {
+    const write = async (fact: Fact): Promise<ReportedDefect> => {
       const partId = await findByCode(fact.tx, 'part', fact.author.plantId, part);
       const { number, percentOfLength, zone } = await writeDefect(fact, partId, request, '');
       return { mark: `D${number}`, percentOfLength, zone, asks: await asksOfDefect(fact) };
-    });
+    };
+    return this.record.run('defect reported', { ...request, part }, write, { freeTexts: ['note'] });
   }
 }
 

@@ -1,10 +1,17 @@
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import { standing } from '../platform/facts/standing.js';
+import { shownOf } from '../platform/photos/shown-of.sql.js';
 import { PhotoStore } from '../platform/photos/photo-store.js';
 import { NotThere } from '../platform/refusals.js';
 
-/** The copy of a photo that is shown: without metadata. */
+const FIND = ['photo', 'lot_photo', 'claim_photo']
+  .map(
+    (table) => `select ${shownOf('p')} as shown from fact.${table} p where p.id::text = lower($1) and ${standing('p')}`,
+  )
+  .join(' union all ');
+
+/** The copy of a photo that is shown: without metadata, and redacted when it was. */
 @Injectable()
 export class ShowPhoto {
   constructor(
@@ -13,14 +20,9 @@ export class ShowPhoto {
   ) {}
 
   async run(id: string): Promise<Buffer> {
-    const [photo] = await this.db.query<{ shown_sha256: string }[]>(
-      `select p.shown_sha256 from fact.photo p where p.id::text = lower($1) and ${standing('p')}
-       union all select p.shown_sha256 from fact.lot_photo p where p.id::text = lower($1) and ${standing('p')}
-       union all select p.shown_sha256 from fact.claim_photo p where p.id::text = lower($1) and ${standing('p')}`,
-      [id],
-    );
+    const [photo] = await this.db.query<{ shown: string }[]>(FIND, [id]);
     if (!photo) throw new NotThere('photo', id);
-    const shown = await this.store.read(photo.shown_sha256);
+    const shown = await this.store.read(photo.shown);
     if (!shown) throw new NotThere('readable file of photo', id);
     return shown;
   }

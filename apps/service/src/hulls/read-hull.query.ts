@@ -7,13 +7,14 @@ import { layersOf, scheduleOf } from '../platform/layers/layers-of-part.sql.js';
 import { findHull } from '../platform/lookups/find-hull.js';
 import { obstaclesOf } from '../platform/release/obstacles.js';
 import { keptUntil } from '../platform/life/keep-until.js';
+import { textOf } from '../platform/texts/text-of.sql.js';
 import { HULL_COLUMNS, HULL_TABLES } from './hull-columns.js';
 
 const READ = `
   select ${HULL_COLUMNS},
     (select json_agg(json_build_object('kind', n.kind, 'number', n.as_printed, 'happenedAt', n.happened_at, 'reason', n.reason, 'authority', n.authority) order by n.recorded_at, n.id)
       from fact.hull_number n where n.hull_id = h.id) as numbers,
-    (select json_agg(json_build_object('id', f.id, 'what', f.what, 'dealer', d.name, 'note', f.note, 'happenedAt', f.happened_at,
+    (select json_agg(json_build_object('id', f.id, 'what', f.what, 'dealer', d.name, 'note', ${textOf('f', 'note')}, 'happenedAt', f.happened_at,
         'recordedAt', f.recorded_at, 'by', p.badge) order by f.happened_at, f.recorded_at, f.id)
       from fact.life_fact f join fact.journal e on e.id = f.entry_id join fact.person p on p.id = e.person_id
       left join fact.dealer d on d.id = f.dealer_id where f.hull_id = h.id and ${standing('f')}) as life,

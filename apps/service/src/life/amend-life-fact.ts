@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { keepNewText } from '../platform/texts/keep-new-text.js';
 import { Amendments } from '../platform/facts/amendments.js';
 import { insertVersion } from '../platform/facts/new-version.js';
 import { assertNotAhead } from '../platform/facts/not-ahead.js';
@@ -18,7 +19,7 @@ export class AmendLifeFact {
             ? undefined
             : await findByCode(fact.tx, 'dealer', fact.author.plantId, set.dealer, '/set/dealer'),
         market: set.market,
-        note: set.note,
+        note: await keepNewText(fact, { table: 'life_fact', field: 'note' }, oldId, set.note),
       });
     });
   }

@@ -7,6 +7,7 @@ import { LifeFactEntity } from '../platform/life/life-fact.entity.js';
 import { meetHin } from '../platform/life/meet-hin.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { findHull } from '../platform/lookups/find-hull.js';
+import { keepText } from '../platform/texts/keep-text.js';
 import { obstaclesOf } from '../platform/release/obstacles.js';
 import { Unprocessable } from '../platform/refusals.js';
 
@@ -22,19 +23,21 @@ export class RecordLifeFact {
   constructor(private readonly record: RecordFact) {}
 
   run(number: string, request: Request): Promise<Receipt<LifeResult>> {
-    return this.record.run(`life: ${request.what}`, { ...request, number }, async (fact) => {
+    const write = async (fact: Fact): Promise<LifeResult> => {
       const hullId = await findHull(fact.tx, number);
       if (request.what === 'HIN affixed') await assertHasHin(fact, hullId);
       const dealerId =
         request.dealer === undefined
           ? null
           : await findByCode(fact.tx, 'dealer', fact.author.plantId, request.dealer, '/dealer');
-      const { what, market = null, note = null } = request;
+      const { what, market = null } = request;
+      const note = await keepText(fact, request.note);
       await fact.insert(LifeFactEntity, { hullId, what, dealerId, market, note });
       await openIfScrapped(fact, hullId, number, request.what);
       if (NEEDS_RELEASE.has(request.what)) await openIfUnreleased(fact, hullId, number, request.what);
       return { what: request.what, ...fact.found() };
-    });
+    };
+    return this.record.run(`life: ${request.what}`, { ...request, number }, write, { freeTexts: ['note'] });
   }
 }
 

@@ -4,6 +4,7 @@ import { findAuthor } from '../platform/facts/author.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findLot } from '../platform/reach/find-lot.js';
 import { keepPhoto, readPhotoRecord, type AddedPhoto } from '../platform/photos/keep-photo.js';
+import { notKeptAgain } from '../platform/photos/erase-unneeded.js';
 import { PhotoStore } from '../platform/photos/photo-store.js';
 import { LotPhotoEntity } from './lot-photo.entity.js';
 
@@ -22,10 +23,11 @@ export class AddLotPhoto {
     await findAuthor(this.db.manager, request);
     const photo = await keepPhoto(this.store, original);
     const { originalSha256, width, height } = photo;
-    return this.record.run('lot photo added', { ...request, lot, originalSha256 }, async (fact) => {
+    const receipt = await this.record.run('lot photo added', { ...request, lot, originalSha256 }, async (fact) => {
       const found = await findLot(fact.tx, lot);
       await fact.insert(LotPhotoEntity, { lotId: found.id, ...photo });
       return { originalSha256, width, height };
     });
+    return notKeptAgain(this.db.manager, receipt);
   }
 }

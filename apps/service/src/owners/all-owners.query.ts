@@ -4,7 +4,7 @@ import { DataSource, type EntityManager } from 'typeorm';
 import { now } from '../platform/clock.js';
 import { readTimeCursor, toPage } from '../platform/http/cursor.js';
 import { findHull } from '../platform/lookups/find-hull.js';
-import { keepsData } from './keeps-data.js';
+import { keepsData } from '../platform/life/keeps-data.js';
 
 /** SQL of an owner with what is kept, withdrawn or not. */
 export const OWNER = `

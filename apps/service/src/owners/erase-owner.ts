@@ -4,7 +4,7 @@ import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { Conflict } from '../platform/refusals.js';
 import { findOwner } from './find-owner.js';
-import { keepsData, type KeepsData } from './keeps-data.js';
+import { keepsData, type KeepsData } from '../platform/life/keeps-data.js';
 import { narrow } from './narrow.js';
 import { OwnerDetailEntity, OwnerErasedEntity } from './owner.entity.js';
 import { writeDetail } from './write-detail.js';

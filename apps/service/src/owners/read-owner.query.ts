@@ -7,9 +7,10 @@ import { now } from '../platform/clock.js';
 import { readAsOne } from '../platform/database/read-as-one.js';
 import { standing } from '../platform/facts/standing.js';
 import { csvAnswer } from '../platform/http/csv.js';
+import { textOf } from '../platform/texts/text-of.sql.js';
 import { lineOf, OWNER, type OwnerRow } from './all-owners.query.js';
 import { findOwner } from './find-owner.js';
-import { keepsData } from './keeps-data.js';
+import { keepsData } from '../platform/life/keeps-data.js';
 
 const CHANGES = `select c.what, c.erased, c.happened_at as at, c.reason from fact.owner_changed c
   where c.owner_id = $1 order by c.recorded_at, c.id`;
@@ -17,7 +18,7 @@ const REQUESTS = `select q.asked, q.asked_on::text as "askedOn" from fact.owner_
   where q.owner_id = $1 order by q.asked_on, q.recorded_at, q.id`;
 /** Claims of the hull from when this owner had it until the next one did. */
 const CLAIMS = `
-  select ${claimMark('c')} as mark, c.kind, c.reported_on::text as "reportedOn", c.symptoms
+  select ${claimMark('c')} as mark, c.kind, c.reported_on::text as "reportedOn", ${textOf('c', 'symptoms')} as symptoms
   from fact.claim c join fact.owner o on o.root = $1 and o.id = o.root
   where c.hull_id = o.hull_id and ${standing('c')} and c.reported_on >= o.happened_at::date
     and c.reported_on < coalesce((select min(n.happened_at)::date from fact.owner n
@@ -32,7 +33,9 @@ const NOTICES = `
 /** What an erasure does not reach. */
 const STAYS = [
   'That the hull had an owner, and since when: without who it was.',
-  'What was written into free texts and what photos show of claims: they are facts of the record, and sealed.',
+  'Freely written texts of claims, defects and the life of the boat, and photos: each is redacted by itself, on the page of the hull, under the same rule.',
+  'Texts recorded before they lay apart, reasons of other decisions, and notes of the shop: they stand in the sealed journal and cannot be taken out; the first are shown in another wording.',
+  'That there was a photo, and the SHA-256 of its file: who has the very same file can tell that it was here.',
   'Backups that were made before: they are kept apart, and run out as the plant set it. Whoever restores one erases again.',
   'The log by which the database repairs itself, and its freed pages, for a short while: until they are written over.',
 ];

@@ -1,4 +1,5 @@
 import type { EntityManager } from 'typeorm';
+import { textOf } from '../platform/texts/text-of.sql.js';
 import { standing } from '../platform/facts/standing.js';
 
 export interface HullRow {
@@ -50,7 +51,7 @@ export interface LifeRow {
 }
 
 const LIFE = `
-  select f.what, d.name as dealer, d.place as dealer_place, f.note, w.badge as by, f.happened_at
+  select f.what, d.name as dealer, d.place as dealer_place, ${textOf('f', 'note')} as note, w.badge as by, f.happened_at
   from fact.life_fact f join fact.journal e on e.id = f.entry_id join fact.person w on w.id = e.person_id
   left join fact.dealer d on d.id = f.dealer_id
   where f.hull_id = $1 and ${standing('f', '$2')} order by f.happened_at, f.recorded_at, e.position`;

@@ -86,7 +86,13 @@ export const TOUCHED = `
     select * from undecided
     union all
     select o.id, o.root, u.place, o.recorded_at, u.left_at from fact.disposition o
-    join (select distinct root, place, left_at from undecided) u on u.root = o.of_id),
+    join (select distinct root, place, left_at from undecided) u on u.root = o.of_id
+    union all
+    select r.id, r.root, u.place, r.recorded_at, u.left_at from fact.text_redacted r
+    join (select distinct root, place, left_at from undecided) u on u.root = r.of_root
+    union all
+    select r.id, r.root, u.place, r.recorded_at, u.left_at from fact.photo_redacted r
+    join (select distinct root, place, left_at from undecided) u on u.root = r.photo_id),
   touched as (
     select * from everything x where x.recorded_at <= $2 and (x.left_at is null or x.recorded_at <= x.left_at)),
   corrections as (

@@ -1,3 +1,5 @@
+import { textOf } from '../platform/texts/text-of.sql.js';
+
 /** How a value of a corrected fact is worded. */
 export type Form = 'text' | 'instant' | 'amount' | 'place' | 'climate' | 'defect kind' | 'millimetres' | 'reading';
 
@@ -101,7 +103,7 @@ const DESCRIBED: Readonly<Record<string, Described>> = {
       ['length', 'millimetres', 'x.length_mm'],
       ['width', 'millimetres', 'x.width_mm'],
       ['depth', 'millimetres', 'x.depth_mm'],
-      ['note', 'text', 'x.note'],
+      ['note', 'text', textOf('x', 'note')],
     ],
   },
   photo: {
@@ -159,7 +161,7 @@ const DESCRIBED: Readonly<Record<string, Described>> = {
     values: [
       ['time', 'instant', 'x.happened_at'],
       ['dealer', 'text', '(select d.name from fact.dealer d where d.id = x.dealer_id)'],
-      ['note', 'text', 'x.note'],
+      ['note', 'text', textOf('x', 'note')],
     ],
   },
   lot: {

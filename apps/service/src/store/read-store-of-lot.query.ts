@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import type { ContainerView, StoreOfLot } from '@hull-record/contracts';
+import { redactedOn } from '../platform/photos/shown-of.sql.js';
 import { standing } from '../platform/facts/standing.js';
 import { uuidOrNull } from '../platform/lookups/uuid-or-null.js';
 import { NotThere } from '../platform/refusals.js';
@@ -18,7 +19,7 @@ const READ = `
     ${list(`'what', x.what, 'reason', x.reason, 'place', x.place, 'container', ${label('x')}, 'amount', ${amount('x')}`, 'lot_loss')} as losses,
     ${list(`'note', x.note, 'container', ${label('x')}, 'amount', ${amount('x')}`, 'lot_count')} as counts,
     ${list(`'expiresOn', x.expires_on::text, 'result', x.result, 'certificate', x.certificate`, 'lot_retest')} as retests,
-    ${list(`'originalSha256', x.original_sha256`, 'lot_photo')} as photos,
+    ${list(`'originalSha256', x.original_sha256, 'redactedOn', ${redactedOn('x')}`, 'lot_photo')} as photos,
     ${list(
       `'kind', x.kind, 'reason', x.reason, 'container', ${label('x')}, 'lifted', (
       select json_build_object('id', f.id, 'reason', f.reason, 'happenedAt', f.happened_at) from fact.hold_lift f

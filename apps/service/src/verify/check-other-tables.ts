@@ -1,4 +1,3 @@
-import { canonicalJson, commitment } from '@hull-record/evidence';
 import type { EntityManager } from 'typeorm';
 import { childId } from '../platform/ids.js';
 import { fault, type TamperFault } from './fault.js';
@@ -52,37 +51,4 @@ export const checkLeftOver = async (tx: EntityManager): Promise<readonly TamperF
     ...ids.map(({ id }) => fault('added', 'fact.client_id', id, 'no entry was recorded under it.')),
     ...passed.map(({ id }) => fault('added', 'fact.journal', id, 'it was not there when all of its time was sealed.')),
   ];
-};
-
-const NAMES = `
-  select p.root as id, array_agg(p.name_commitment) as commitments, d.name as value, d.salt
-  from fact.person p left join work.person_detail d on d.person_id = p.root group by p.root, d.name, d.salt order by p.root`;
-
-const OWNERS = `
-  select d.owner_id as id, d.detail as value, d.salt,
-    array(select o.commitment from fact.owner o where o.root = d.owner_id
-      union all select c.commitment from fact.owner_changed c where c.owner_id = d.owner_id) as commitments
-  from work.owner_detail d order by d.owner_id`;
-
-interface Committed {
-  readonly id: string;
-  readonly commitments: readonly string[];
-  readonly value: unknown;
-  readonly salt: string | null;
-}
-
-/** Personal data against the commitments to them. What was erased is no fault. */
-export const checkPersonal = async (tx: EntityManager): Promise<readonly TamperFault[]> => {
-  const names = await tx.query<Committed[]>(NAMES);
-  const owners = await tx.query<Committed[]>(OWNERS);
-  return [
-    ...names.flatMap((row) => differs('work.person_detail', row, row.value as string)),
-    ...owners.flatMap((row) => differs('work.owner_detail', row, canonicalJson(row.value))),
-  ];
-};
-
-const differs = (table: string, { id, commitments, salt }: Committed, value: string): readonly TamperFault[] => {
-  if (salt === null) return [];
-  const fits = salt.length >= 22 && commitments.includes(commitment(salt, value));
-  return fits ? [] : [fault('changed', table, id, 'it is not what the journal has a commitment to.')];
 };

@@ -7,7 +7,7 @@ import { KeyRing } from '../platform/journal/key-ring.js';
 import { checkFiles } from './check-files.js';
 import { openToRead } from './open-to-read.js';
 import { verifyCertificate } from './certificate/verify-certificate.js';
-import { verifyDatabase } from './verify-database.js';
+import { verifyDatabase, withFiles } from './verify-database.js';
 import { wordsOf } from './words.js';
 
 /** What the command line asks for. */
@@ -68,8 +68,7 @@ export const runVerify = async (
     const keys = new Set(ring.all().map(({ keyId }) => keyId));
     const verified = await readAsOne(db, async (tx) => {
       const rows = await verifyDatabase(tx, { keys, held });
-      const files = await checkFiles(tx, join(config.dataDir, 'photos'));
-      return { ...rows, faults: [...rows.faults, ...files] };
+      return withFiles(rows, await checkFiles(tx, join(config.dataDir, 'photos')));
     });
     for (const line of wordsOf(verified)) say(line);
     for (const keyId of keys) say(`Key of this service: ${keyId}`);

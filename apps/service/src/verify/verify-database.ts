@@ -2,7 +2,9 @@ import { checkHead, type SignedTreeHead } from '@hull-record/evidence';
 import type { EntityManager } from 'typeorm';
 import { checkEntry, rowsOf } from './check-entry.js';
 import { checkHeads, loadHeads } from './check-heads.js';
-import { checkLeftOver, checkPersonal, checkPlants } from './check-other-tables.js';
+import { checkApart } from './check-apart.js';
+import type { CheckedFiles } from './check-files.js';
+import { checkLeftOver, checkPlants } from './check-other-tables.js';
 import { checkAdded, checkRows, factTables, type FactTables } from './check-rows.js';
 import { TreeAnew } from './check-tree.js';
 import { fault, type TamperFault } from './fault.js';
@@ -14,7 +16,16 @@ export interface Verified {
   readonly plants: readonly { readonly plant: string; readonly sealed: number; readonly unsealed: number }[];
   /** The heads that somebody else held and that fit. */
   readonly heldHeads: readonly SignedTreeHead[];
+  /** What was erased by recorded acts, and is no fault; files are null where they were not looked at. */
+  readonly erased: { readonly owners: number; readonly texts: number; readonly files: number | null };
 }
+
+/** The same with what was found of stored files. */
+export const withFiles = (verified: Verified, { faults, erased }: CheckedFiles): Verified => ({
+  ...verified,
+  faults: [...verified.faults, ...faults].slice(0, FAULTS_AT_MOST),
+  erased: { ...verified.erased, files: erased },
+});
 
 export interface ToVerify {
   /** Ids of the keys of the service. */
@@ -56,8 +67,10 @@ export const verifyDatabase = async (tx: EntityManager, { keys, held }: ToVerify
     plants.push({ plant: code, sealed: tree.size, unsealed });
   }
   faults.push(...(await checkAdded(tx, tables)), ...(await checkLeftOver(tx)));
-  faults.push(...(await checkPlants(tx)), ...(await checkPersonal(tx)), ...ofNoPlant(held, plants));
-  return { faults: faults.slice(0, FAULTS_AT_MOST), plants, heldHeads: held };
+  const apart = await checkApart(tx);
+  faults.push(...(await checkPlants(tx)), ...apart.faults, ...ofNoPlant(held, plants));
+  const erased = { ...apart.erased, files: null };
+  return { faults: faults.slice(0, FAULTS_AT_MOST), plants, heldHeads: held, erased };
 };
 
 const checkSome = async (

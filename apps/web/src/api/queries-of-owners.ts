@@ -15,3 +15,9 @@ export const ownerQuery = (owner: string) =>
     queryKey: ['owner', owner],
     queryFn: ({ signal }) => ask('/api/owners/:owner', { owner }, { signal }),
   });
+
+export const redactableQuery = (number: string) =>
+  queryOptions({
+    queryKey: ['redactable', number],
+    queryFn: ({ signal }) => ask('/api/hulls/:number/redactable', { number }, { signal }),
+  });

@@ -200,6 +200,11 @@ const owners = createRoute({
   validateSearch: texts('hull'),
   component: lazyRouteComponent(() => import('../owners/owners-page.js'), 'OwnersPage'),
 });
+const redactable = createRoute({
+  ...under,
+  path: '/owners/hulls/$hull',
+  component: lazyRouteComponent(() => import('../owners/redactable-page.js'), 'RedactablePage'),
+});
 const owner = createRoute({
   ...under,
   path: '/owners/$owner',
@@ -215,5 +220,5 @@ export const deskRoutes = [
   ...[models, newModel, model, newSchedule],
   ...[holds, hold, notice],
   ...[claims, newClaim, claim, warranty, cases, oneCase],
-  ...[owners, owner],
+  ...[owners, owner, redactable],
 ] as const;

@@ -4,6 +4,7 @@ import { postPhoto } from '../api/post-photo.js';
 import { Allowed } from '../entry/allowed.js';
 import { RecordForm } from '../entry/record-form.js';
 import { mark } from '../marks/mark.js';
+import { Redacted } from '../record/redacted.js';
 import { Fold } from '../ui/fold.js';
 import { PhotoField } from '../ui/photo-field.js';
 import { useWords } from '../words/use-words.js';
@@ -23,7 +24,7 @@ export const ClaimPhotos = ({ claim }: { readonly claim: ClaimView }) => {
       </p>
       {claim.photos.length === 0 ? null : (
         <ul className="plain shots large">
-          {claim.photos.map(({ id, shows, originalSha256 }) => (
+          {claim.photos.map(({ id, shows, originalSha256, redactedOn }) => (
             <li key={id}>
               <figure>
                 <a href={photoAt(id)}>
@@ -36,6 +37,7 @@ export const ClaimPhotos = ({ claim }: { readonly claim: ClaimView }) => {
                 </a>
                 <figcaption className="note">
                   {term(shows)} <span className="n soft">{originalSha256.slice(0, 12)}</span>
+                  {redactedOn === null ? null : <Redacted on={redactedOn} />}
                 </figcaption>
               </figure>
             </li>

@@ -1,6 +1,6 @@
 import type { OwnerFile } from '@hull-record/contracts';
 import { useQuery } from '@tanstack/react-query';
-import { getRouteApi } from '@tanstack/react-router';
+import { getRouteApi, Link } from '@tanstack/react-router';
 import { ownerQuery } from '../api/queries-of-owners.js';
 import { AfterSaleWords } from '../asked/after-sale-words.js';
 import { Answer } from '../asked/answer.js';
@@ -45,6 +45,11 @@ const One = () => {
             </Section>
             {file.detail === null ? null : <CorrectIt of={file} detail={file.detail} />}
             {file.detail === null ? null : <EraseIt of={file} />}
+            <p>
+              <Link to="/owners/hulls/$hull" params={{ hull: file.hull }}>
+                {t('owners.toRedactable')}
+              </Link>
+            </p>
             <LegalHoldsOf of={file} />
             <Changes of={file} />
             <Section name={t('owners.stays')}>

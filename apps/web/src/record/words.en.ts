@@ -30,6 +30,7 @@ export const recordEn = {
   'record.part': 'Part',
   'record.reason': 'Reason',
   'record.note': 'Note',
+  'record.redacted': 'Redacted',
   'record.photo': 'Photo {number}',
   'record.what': 'What',
   'record.when': 'When',

@@ -32,6 +32,7 @@ export const recordEs = {
   'record.part': 'Pieza',
   'record.reason': 'Motivo',
   'record.note': 'Nota',
+  'record.redacted': 'Tachada',
   'record.photo': 'Foto {number}',
   'record.what': 'Qué',
   'record.when': 'Cuándo',

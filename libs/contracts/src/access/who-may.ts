@@ -52,6 +52,7 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
   },
   ...{ listAllOwners: OWNERS, readOwner: OWNERS, exportOwner: OWNERS, exportOwnerSheet: OWNERS },
   ...{ recordOwnerRequest: OWNERS, correctOwner: OWNERS, placeLegalHold: OWNERS, endLegalHold: OWNERS },
+  ...{ listRedactable: OWNERS, redactText: OWNERS, redactPhoto: OWNERS, showKeptOriginal: OWNERS },
   ...{ issueCertificate: QUALITY, withdrawCertificate: QUALITY, listCertificates: STAFF, readCertificate: STAFF },
   ...{ checkCertificate: 'anyone', readOwnCertificate: ['dealer'], verifyJournal: ['quality', 'administrator'] },
   ...{ listOwnNews: ['dealer'], acknowledge: ['dealer'] },

@@ -1,4 +1,5 @@
 import { standing } from '../facts/standing.js';
+import { textOf } from '../texts/text-of.sql.js';
 
 /** SQL: the mark of a claim on its hull: C1, C2 ... in the order they were recorded. It never changes. */
 export const claimMark = (alias: string): string => `('C' || ${alias}.number)`;
@@ -21,7 +22,7 @@ export const foundBy = (alias: string, asOf?: string): string => `coalesce((
 
 /** SQL: why a claim counts as it does: the reason of the newest word on it, or the first letter before it. */
 export const foundByReason = (alias: string): string => `coalesce((
-  select m.reason from fact.claim_mark m where m.claim_id = ${alias}.root and ${standing('m')}
+  select ${textOf('m', 'reason')} from fact.claim_mark m where m.claim_id = ${alias}.root and ${standing('m')}
   order by m.happened_at desc, m.recorded_at desc, m.id limit 1),
   case when ${alias}.found_by = 'owner or dealer' then (${lettersBefore(
     alias,

@@ -115,6 +115,8 @@ import {
   NoticeReportEntity,
 } from '../../notices/notice.entity.js';
 import { DealerAcknowledgedEntity } from '../../own-hulls/acknowledged.entity.js';
+import { FreeTextEntity } from '../texts/free-text.entity.js';
+import { PhotoRedactedEntity, TextRedactedEntity } from '../texts/redaction.entities.js';
 import { TankEntity } from '../../tanks/tank.entity.js';
 
 /** Every table, named one by one: the one place of the platform that knows the features' tables. */
@@ -143,6 +145,7 @@ export const TABLES = [
   ...[GoOnEntity, ReworkEntity],
   ...[FittedItemEntity, ItemRemovedEntity, OwnerEntity, OwnerErasedEntity, OwnerDetailEntity],
   DealerAcknowledgedEntity,
+  ...[FreeTextEntity, TextRedactedEntity, PhotoRedactedEntity],
   ...[OwnerChangedEntity, OwnerRequestEntity, LegalHoldEntity, LegalHoldEndedEntity],
   ...[CaseFileEntity, CaseSettingsEntity, CaseLookEntity, CaseAnswerEntity, CaseRunEntity],
   ...[WarrantyTermsEntity, ClaimEntity, ClaimPhotoEntity, ClaimDecisionEntity, ClaimMarkEntity],

@@ -1,5 +1,6 @@
 import type { Place } from '@hull-record/trade';
 import type { Fact } from '../facts/fact.js';
+import { keepText } from '../texts/keep-text.js';
 import { nextNumber } from '../marks/marks.js';
 import { DefectEntity } from './defect.entity.js';
 import { findLayerOfPart } from './find-layer-of-part.js';
@@ -54,7 +55,7 @@ export const writeDefect = async (
     grade: told.grade ?? null,
     counted: told.counted ?? null,
     countedAreaM2: told.countedAreaM2 ?? null,
-    note: told.note ?? null,
+    note: await keepText(fact, told.note),
     claimId,
   });
   return { id, number, ...located };

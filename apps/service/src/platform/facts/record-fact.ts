@@ -15,6 +15,7 @@ import { markUnproved } from './unproved.js';
 import { meetGate, type Gate } from './gate.js';
 import { judgeMade } from '../rules/judge-made.js';
 import { judgeAgain } from '../used/judge-again.js';
+import { assertSameTexts, type Paths, textsIn, withoutTexts } from '../texts/apart.js';
 import { unkeptText } from './unkept-text.js';
 
 /** What a recorded fact answers with, now and at every retry. */
@@ -28,6 +29,8 @@ export interface Receipt<R> {
 export interface RecordOptions<B> {
   /** What the journal keeps of the request, when it must not keep all (personal data). */
   readonly journalled?: (body: B) => unknown;
+  /** Fields whose texts lie apart (`keepText`), so that the journal says only that there was one. */
+  readonly freeTexts?: Paths;
   /** Closed while a release looks at all that could stand in its way; open for everything else. */
   readonly gate?: Gate;
   /** Alone when it rewrites who was made of what, so that nobody reads the genealogy or adds to it meanwhile. */
@@ -63,10 +66,14 @@ export class RecordFact {
     assertNotAhead(body.happenedAt, '/happenedAt');
     assertNotAhead(body.enteredAt, '/enteredAt');
     assertKept(body);
-    const journalled = options.journalled?.(body) ?? body;
+    const freeTexts = options.freeTexts ?? [];
+    const journalled = withoutTexts(options.journalled?.(body) ?? body, freeTexts);
     const work = async (tx: EntityManager): Promise<Receipt<R>> => {
       const before = await claim(tx, body.id, digestOf({ kind, body: journalled }));
-      if (before) return before as Receipt<R>;
+      if (before) {
+        await assertSameTexts(tx, body.id, textsIn(body, freeTexts));
+        return before as Receipt<R>;
+      }
       const author = options.author ?? (await findAuthor(tx, body));
       await meetGate(tx, author.plantId, options.gate ?? 'open');
       await meetGenealogy(tx, author.plantId, options.genealogy ?? 'one of many');

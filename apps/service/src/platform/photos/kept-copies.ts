@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { createHash } from 'node:crypto';
 import { newSecret } from '../ids.js';
@@ -35,6 +35,13 @@ export class KeptCopies {
     } catch {
       return undefined;
     }
+  }
+
+  /** Erases what is kept under names that begin so. */
+  async forget(beginning: string): Promise<void> {
+    const folder = dirname(this.pathOf(beginning));
+    const names = await readdir(folder).catch((): string[] => []);
+    await Promise.all(names.filter((name) => name.startsWith(beginning)).map((name) => rm(join(folder, name))));
   }
 
   private pathOf(name: string): string {

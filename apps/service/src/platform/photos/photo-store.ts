@@ -1,12 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import { mkdir, open, readFile, rename } from 'node:fs/promises';
+import { mkdir, open, readFile, rename, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { newSecret, sha256 } from '../ids.js';
 
 /** A folder of files named by their SHA-256: the same content is kept once, and cannot change under its name. */
 @Injectable()
 export class PhotoStore {
-  constructor(private readonly folder: string) {}
+  constructor(readonly folder: string) {}
 
   /**
    * Keeps a file; it is on disk when this returns.
@@ -28,6 +28,11 @@ export class PhotoStore {
   async read(name: string): Promise<Buffer | undefined> {
     const content = await readFile(this.pathOf(name)).catch(() => undefined);
     return content !== undefined && sha256(content) === name ? content : undefined;
+  }
+
+  /** Erases a file; it does not matter whether it is there. */
+  async erase(name: string): Promise<void> {
+    await rm(this.pathOf(name), { force: true });
   }
 
   private pathOf(name: string): string {

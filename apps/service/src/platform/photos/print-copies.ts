@@ -13,10 +13,11 @@ const PRINT_QUALITY = 75;
 /** Copies of another release may differ in a byte, so that each release keeps its own. */
 const RECIPE = `${PRINT_SIDE}-${PRINT_QUALITY}-${sharp.versions.sharp ?? ''}-${sharp.versions.vips}`;
 
-/** A photo by the SHA-256 of its original and of the copy that is shown. */
+/** A photo by the SHA-256 of its original and of the copy that is shown; a redacted copy is not made anew. */
 export interface PhotoFiles {
   readonly originalSha256: string;
   readonly shownSha256: string;
+  readonly redactedOn: string | null;
 }
 
 /** A small upright JPEG without any metadata; width and height in px. */
@@ -46,23 +47,28 @@ export class PrintCopies {
     this.kept = new KeptCopies(folder);
   }
 
-  /** Print copies by the SHA-256 of the original; a photo whose files are missing or damaged has none. Never throws. */
+  /** Print copies by the SHA-256 of the copy that is shown; a photo whose files are missing or damaged has none. Never throws. */
   async of(photos: readonly PhotoFiles[]): Promise<ReadonlyMap<string, PrintCopy>> {
-    const each = new Map(photos.map((photo) => [photo.originalSha256, photo]));
+    const each = new Map(photos.map((photo) => [photo.shownSha256, photo]));
     const copies = new Map<string, PrintCopy>();
     await Promise.all(
-      [...each].map(([original, photo]) =>
+      [...each].map(([shown, photo]) =>
         this.inTurn(async () => {
           const copy = await this.copyOf(photo).catch(() => undefined);
-          if (copy) copies.set(original, copy);
+          if (copy) copies.set(shown, copy);
         }),
       ),
     );
     return copies;
   }
 
+  /** Forgets the print copies of a file, of every release. */
+  async forget(sha256: string): Promise<void> {
+    await this.kept.forget(sha256);
+  }
+
   private async copyOf(photo: PhotoFiles): Promise<PrintCopy | undefined> {
-    const name = `${photo.originalSha256}-${RECIPE}`;
+    const name = `${photo.shownSha256}-${RECIPE}`;
     const before = await this.kept.read(name);
     if (before) return { ...(await sizeOf(before)), read: () => this.kept.readNow(name) };
     const shown = await this.shownOf(photo);
@@ -75,9 +81,9 @@ export class PrintCopies {
     return { ...(await sizeOf(made)), read: () => (isKept ? this.kept.readNow(name) : made) };
   }
 
-  private async shownOf({ originalSha256, shownSha256 }: PhotoFiles): Promise<Buffer | undefined> {
+  private async shownOf({ originalSha256, shownSha256, redactedOn }: PhotoFiles): Promise<Buffer | undefined> {
     const shown = await this.store.read(shownSha256);
-    if (shown) return shown;
+    if (shown || redactedOn !== null) return shown;
     const original = await this.store.read(originalSha256);
     return original && (await preparePhoto(original)).shown;
   }

@@ -6,9 +6,21 @@ import { identityOf } from '../facts/unproved.js';
 import { defectMark, repairMark, touchUpMark } from '../marks/marks.js';
 import { asksOf } from '../release/asks.sql.js';
 import { goOnOf } from '../release/go-on.sql.js';
+import { shownOf, redactedOn } from '../photos/shown-of.sql.js';
+import { textOf } from '../texts/text-of.sql.js';
 import { isConceded, isRepaired } from '../release/open.js';
 
 export type DefectState = 'open' | 'repair to be accepted' | 'repaired' | 'concession' | 'scrapped';
+
+/** `at` is an ISO 8601 instant, `redactedOn` a day or null. */
+interface PhotoOfDefect {
+  readonly id: string;
+  readonly originalSha256: string;
+  readonly shownSha256: string;
+  readonly redactedOn: string | null;
+  readonly at: string;
+  readonly by: string;
+}
 
 export interface DefectRow {
   readonly id: string;
@@ -27,8 +39,8 @@ export interface DefectRow {
   readonly counted: number | null;
   readonly counted_area_m2: number | null;
   readonly note: string | null;
-  /** In the order in which they were added; `at` is an ISO 8601 instant. */
-  readonly photos: { id: string; originalSha256: string; shownSha256: string; at: string; by: string }[];
+  /** In the order in which they were added. */
+  readonly photos: PhotoOfDefect[];
   readonly state: DefectState;
   readonly disposition: string | null;
   readonly concession: string | null;
@@ -41,8 +53,8 @@ export interface DefectRow {
 
 const DEFECTS = `
   select d.root as id, ${defectMark('d')} as mark, d.part_id, p.number as part, y.code as layer, d.kind, d.place, d.percent_of_length, d.zone,
-    d.length_mm, d.width_mm, d.depth_mm, d.grade, d.counted, d.counted_area_m2, d.note,
-    coalesce((select json_agg(json_build_object('id', f.id, 'originalSha256', f.original_sha256, 'shownSha256', f.shown_sha256,
+    d.length_mm, d.width_mm, d.depth_mm, d.grade, d.counted, d.counted_area_m2, ${textOf('d', 'note')} as note,
+    coalesce((select json_agg(json_build_object('id', f.id, 'originalSha256', f.original_sha256, 'shownSha256', ${shownOf('f')}, 'redactedOn', ${redactedOn('f')},
         'at', f.happened_at, 'by', fw.badge) order by f.recorded_at, f.id)
       from fact.photo f join fact.journal fe on fe.id = f.entry_id join fact.person fw on fw.id = fe.person_id where f.defect_id = d.root and ${standing('f', '$3')}), '[]') as photos,
     case

@@ -30,7 +30,7 @@ export const toDefectView = (row: DefectRow, verdicts: readonly VerdictRow[]): D
   perM2: row.counted === null || row.counted_area_m2 === null ? null : blistersPerM2(row.counted, row.counted_area_m2),
   verdicts: verdictsOf(verdicts, row.id),
   note: row.note,
-  photos: row.photos.map(({ id, originalSha256 }) => ({ id, originalSha256 })),
+  photos: row.photos.map(({ id, originalSha256, redactedOn }) => ({ id, originalSha256, redactedOn })),
   state: row.state,
   disposition: row.disposition,
   concession: row.concession,

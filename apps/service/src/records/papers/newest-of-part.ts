@@ -25,6 +25,11 @@ const TOUCHED = [
   'select g.id, x.recorded_at from readings g join fact.reading x on x.id = g.id',
   versions('verdict', 'x.about_id in (select root from places union select root from defects)'),
   versions('photo', 'x.defect_id in (select root from defects)'),
+  versions('text_redacted', 'x.of_root in (select root from defects)'),
+  versions(
+    'photo_redacted',
+    'x.photo_id in (select f.root from fact.photo f where f.defect_id in (select root from defects))',
+  ),
   versions('signature', 'x.layer_record_id in (select id from places)'),
   versions(
     'entry_confirmation',

@@ -32,6 +32,7 @@ import { Privacy0035 } from './0035-privacy.js';
 import { Acknowledged0036 } from './0036-acknowledged.js';
 import { Charts0037 } from './0037-charts.js';
 import { LettersByHull0039 } from './0039-letters-by-hull.js';
+import { Redactions0040 } from './0040-redactions.js';
 import { Exposure0046 } from './0046-exposure.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
@@ -70,5 +71,6 @@ export const MIGRATIONS = [
   Acknowledged0036,
   Charts0037,
   LettersByHull0039,
+  Redactions0040,
   Exposure0046,
 ] as const;

@@ -1,5 +1,5 @@
 import type { EntityManager } from 'typeorm';
-import { keptUntil } from '../platform/life/keep-until.js';
+import { keptUntil } from './keep-until.js';
 
 /** A legal hold that has not ended. */
 export interface OpenLegalHold {
