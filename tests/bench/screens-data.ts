@@ -1,4 +1,4 @@
-import type { DefectMap, TraceGraph, TraceNode } from '@hull-record/contracts';
+import type { DefectMap, HullListItem, TraceGraph, TraceNode } from '@hull-record/contracts';
 
 /** An invented skin of an 8.6 m hull. */
 export const SKIN = {
@@ -66,3 +66,20 @@ const NODE: Omit<TraceNode, 'id' | 'code' | 'kind'> = {
   ...{ origin: null, material: null, role: null, supplier: null, supplierLot: null, state: null, at: null },
   ...{ kg: null, share: null, basis: null, possibly: false, possiblyAnyOf: null, hin: null, now: null },
 };
+
+/** One page of a list of so many hulls, from the one at `from`. */
+export const listOfHulls = (
+  count: number,
+  from: number,
+  limit: number,
+): { readonly items: readonly HullListItem[]; readonly next: string | null } => ({
+  items: Array.from({ length: Math.min(limit, count - from) }, (_, i) => {
+    const at = new Date(Date.UTC(2026, 0, 1) - (from + i) * 3_600_000).toISOString();
+    return {
+      ...{ id: idOf(5, from + i), number: `H-${count - from - i}`, hin: i % 3 === 0 ? null : 'TRZ00861A626' },
+      ...{ model: 'TS86', modelName: 'TS 86', startedAt: at, layersMade: i % 9, layersScheduled: 8 },
+      ...{ openDefects: i % 4, now: { what: 'started', dealer: null, since: at } },
+    };
+  }),
+  next: from + limit < count ? String(from + limit) : null,
+});

@@ -4,11 +4,11 @@ import { extname, join } from 'node:path';
 import type { AddressInfo } from 'node:net';
 import type { Page } from 'playwright-core';
 import { buildWeb, openPage, startBrowser, WEB_DIR } from '../support/browser.js';
-import { manyDefects, SKIN, wideTrace } from './screens-data.js';
+import { listOfHulls, manyDefects, SKIN, wideTrace } from './screens-data.js';
 
 /**
  * Measures how long the screens hold up the browser with as much as they may be asked to show: 5,000 defects on the hull
- * map, 2,000 lots and hulls in a trace: `npm run bench:screens`. Prints the longest task of each act; machines differ.
+ * map, 2,000 lots and hulls in a trace, 10,000 hulls in a list: `npm run bench:screens`. Prints the longest task of each act; machines differ.
  */
 const DIST = join(WEB_DIR, 'dist');
 const TYPES: Readonly<Record<string, string>> = {
@@ -17,15 +17,20 @@ const TYPES: Readonly<Record<string, string>> = {
   '.svg': 'image/svg+xml',
 };
 
-/** Serves the built page alone; what it asks of the service is answered below, without one. */
+/** Serves the built page and a list of hulls; what else it asks of the service is answered below, without one. */
 const serve = () =>
   createServer((request, response) => {
-    const path = new URL(request.url ?? '/', 'http://localhost').pathname;
+    const { pathname: path, searchParams } = new URL(request.url ?? '/', 'http://localhost');
+    if (path === '/api/hulls') {
+      response.setHeader('content-type', 'application/json');
+      return response.end(JSON.stringify(listOfHulls(HULLS, Number(searchParams.get('cursor') ?? 0), 50)));
+    }
     const file = /^\/(assets|fonts)\//.test(path) || path === '/mark.svg' ? path : '/index.html';
     response.setHeader('content-type', TYPES[extname(file)] ?? (file.endsWith('.html') ? 'text/html' : 'font/woff2'));
-    response.end(readFileSync(join(DIST, file)));
+    return response.end(readFileSync(join(DIST, file)));
   });
 
+const HULLS = 10_000;
 const PERSON = { badge: 'QUA-1', name: 'Somebody', roles: ['quality'] };
 
 const answer = async (page: Page): Promise<void> => {
@@ -42,9 +47,20 @@ const answer = async (page: Page): Promise<void> => {
   ];
   await page.route('**/api/**', (route) => {
     const found = answers.find(([path]) => path.test(new URL(route.request().url()).pathname));
+    if (new URL(route.request().url()).pathname === '/api/hulls') return route.continue();
     return route.fulfill(found ? { json: found[1] } : { status: 404, json: { detail: 'not of this bench' } });
   });
 };
+
+/** Asks for the next page of the list as soon as one is shown, until there is none: what drives the browser would be slower. */
+const SHOW_ALL = `(async () => {
+  const said = () => document.querySelector('main .more [role=status]')?.textContent;
+  for (let more; (more = [...document.querySelectorAll('main .more button')].at(-1)) && /^Show more/.test(more.textContent);) {
+    const before = said();
+    more.click();
+    while (said() === before) await new Promise((again) => setTimeout(again, 5));
+  }
+})()`;
 
 /** Does something and tells the longest task that the page did meanwhile, ms. */
 const measured = async (page: Page, what: string, work: () => Promise<unknown>): Promise<void> => {
@@ -59,18 +75,24 @@ const measured = async (page: Page, what: string, work: () => Promise<unknown>):
   );
 };
 
+const nodes = (page: Page): Promise<number> => page.evaluate('document.querySelectorAll("main *").length');
+
+/** A page whose long tasks are watched. A task under 50 ms is not reported; what is not reported stays 0. */
+const watchedPage = async (): Promise<Page> => {
+  const { page } = await openPage(browser, { viewport: { width: 1280, height: 800 } });
+  await page.addInitScript(
+    'window.longest = 0; new PerformanceObserver((list) => { for (const e of list.getEntries()) window.longest = Math.max(window.longest, e.duration) }).observe({ type: "longtask" })',
+  );
+  await answer(page);
+  return page;
+};
+
 buildWeb();
 const server = serve().listen(0, '127.0.0.1');
 const browser = await startBrowser();
 try {
   const url = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
-  const { page } = await openPage(browser, { viewport: { width: 1280, height: 800 } });
-  // A task under 50 ms is not reported; what is not reported stays 0.
-  await page.addInitScript(
-    'window.longest = 0; new PerformanceObserver((list) => { for (const e of list.getEntries()) window.longest = Math.max(window.longest, e.duration) }).observe({ type: "longtask" })',
-  );
-  await answer(page);
-  const nodes = (): Promise<number> => page.evaluate('document.querySelectorAll("main *").length');
+  const page = await watchedPage();
 
   await page.goto(`${url}/map`);
   await page.getByText('5,000 defects').first().waitFor();
@@ -92,7 +114,7 @@ try {
     await page.locator('.board').focus();
     for (let i = 0; i < 10; i += 1) await page.keyboard.press('ArrowRight');
   });
-  console.log(`map: ${await nodes()} nodes`);
+  console.log(`map: ${await nodes(page)} nodes`);
 
   await page.goto(`${url}/trace/lots/R-1`);
   await page.getByText('Lot R-1 is in').first().waitFor();
@@ -107,7 +129,7 @@ try {
   await measured(page, 'trace of 2,000 nodes: scrolled', () =>
     page.evaluate("document.querySelector('.trace').scrollTo({ top: 4000 })"),
   );
-  console.log(`trace: ${await nodes()} nodes`);
+  console.log(`trace: ${await nodes(page)} nodes`);
 
   await measured(page, 'map of 5,000 defects: opened', async () => {
     await page.getByRole('link', { name: 'Map' }).click();
@@ -116,6 +138,20 @@ try {
   await measured(page, 'trace of 2,000 nodes: opened', async () => {
     await page.goBack();
     await page.getByText('Lot R-1 is in').first().waitFor();
+  });
+
+  const list = await watchedPage();
+  await list.goto(`${url}/hulls`);
+  await list.locator('main .more button').waitFor();
+  const first = await nodes(list);
+  await measured(list, 'list of 10,000 hulls: shown page by page', () => list.evaluate(SHOW_ALL));
+  await list.getByText(/^All hulls: 10,?000\./).waitFor();
+  console.log(`list: ${first} nodes at first, ${await nodes(list)} once 10,000 hulls were shown`);
+  await measured(list, 'list of 10,000 hulls: scrolled', async () => {
+    for (let i = 0; i < 10; i += 1) await list.mouse.wheel(0, i % 2 === 0 ? -1_500 : 1_500);
+  });
+  await measured(list, 'list of 10,000 hulls: gone back by four pages', async () => {
+    for (let i = 0; i < 4; i += 1) await list.getByRole('button', { name: 'Show earlier hulls' }).click();
   });
 } finally {
   await browser.close();

@@ -138,7 +138,7 @@ describe('the list of hulls', () => {
       counts.push(await page.evaluate<number>('document.querySelectorAll("main *").length'));
       await page.getByRole('button', { name: 'Show more hulls' }).click();
     }
-    expect(Math.max(...counts)).toBeLessThan(8_000);
+    expect(Math.max(...counts)).toBeLessThan(5_000);
     expect(counts.at(-1)).toBeLessThanOrEqual((counts[4] ?? 0) + 20);
     const earlier = page.getByRole('button', { name: 'Show earlier hulls' });
     while ((await earlier.count()) > 0) await earlier.click();

@@ -29,7 +29,7 @@ interface PagedTableProps<T> {
 }
 
 /** So many pages stand in the table at once: more would hold up the page, however long the list is. */
-const SHOWN_AT_ONCE = 5;
+const SHOWN_AT_ONCE = 3;
 
 /** A table that shows its first page, and more of it when asked; of very many, earlier ones make room. */
 export const PagedTable = <T,>({ query, empty, ...list }: PagedTableProps<T>): ReactNode => {
@@ -43,6 +43,7 @@ export const PagedTable = <T,>({ query, empty, ...list }: PagedTableProps<T>): R
         if (count === 0) return empty;
         const end = Math.max(Math.min(SHOWN_AT_ONCE, pages.length), pages.length - back);
         const from = Math.max(0, end - SHOWN_AT_ONCE);
+        const before = pages.slice(0, from).reduce((sum, { items }) => sum + items.length, 0);
         const rows = pages.slice(from, end).flatMap(({ items }) => items);
         return (
           <>
@@ -52,7 +53,7 @@ export const PagedTable = <T,>({ query, empty, ...list }: PagedTableProps<T>): R
                 <Button onPress={() => setBack(pages.length - end + 1)}>{t('app.earlier', { what: list.what })}</Button>
               </p>
             )}
-            <Table caption={list.caption} columns={list.columns} rows={rows} />
+            <Table caption={list.caption} columns={list.columns} rows={rows} before={before} />
             {end === pages.length ? (
               <More what={list.what} count={count} query={query} />
             ) : (

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 
 /** One column of a table of Ts. */
 export interface Column<T> {
@@ -18,6 +18,8 @@ interface TableProps<T> {
   readonly className?: string;
   /** An id for each row, when something leads to it. */
   readonly rowId?: (row: T) => string;
+  /** How many rows of the list stand before these: a row that stays is then not drawn anew when others make room. */
+  readonly before?: number;
 }
 
 /**
@@ -26,7 +28,7 @@ interface TableProps<T> {
  * Roles are written out: on a narrow screen rows are laid out as blocks, and browsers then forget that it is a table.
  * Each cell carries its column's name for that layout.
  */
-export const Table = <T,>({ caption, columns, rows, className, rowId }: TableProps<T>) => (
+export const Table = <T,>({ caption, columns, rows, className, rowId, before = 0 }: TableProps<T>) => (
   <table role="table" className={className}>
     <caption>{caption}</caption>
     <thead role="rowgroup">
@@ -40,15 +42,27 @@ export const Table = <T,>({ caption, columns, rows, className, rowId }: TablePro
     </thead>
     <tbody role="rowgroup">
       {rows.map((row, i) => (
-        <tr key={i} role="row" {...(rowId ? { id: rowId(row), tabIndex: -1 } : {})}>
-          {columns.map((column) => (
-            <Cell key={column.head} column={column} row={row} />
-          ))}
-        </tr>
+        <Row key={before + i} columns={columns} row={row} id={rowId?.(row)} />
       ))}
     </tbody>
   </table>
 );
+
+interface RowProps<T> {
+  readonly columns: readonly Column<T>[];
+  readonly row: T;
+  readonly id: string | undefined;
+}
+
+const RowOf = <T,>({ columns, row, id }: RowProps<T>) => (
+  <tr role="row" {...(id === undefined ? {} : { id, tabIndex: -1 })}>
+    {columns.map((column) => (
+      <Cell key={column.head} column={column} row={row} />
+    ))}
+  </tr>
+);
+/** Drawn anew when its row or the columns are others: of a long list whose columns stay, only what came is drawn. */
+const Row = memo(RowOf) as typeof RowOf;
 
 interface CellProps<T> {
   readonly column: Column<T>;
