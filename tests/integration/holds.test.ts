@@ -100,6 +100,10 @@ describe('a hold on a lot', () => {
   });
 
   it('is narrowed to a period and to a zone; what is of the whole part stays', async () => {
+    await shop.act('/api/models/TS86/schedules', {
+      ...{ partKind: 'liner', version: 1 },
+      layers: [{ code: 'B1', name: 'Bottom', zone: 'bottom', materials: [{ material: 'MAT-450' }] }],
+    });
     const lot = await threeHulls('D');
     const id = await holdLot(lot);
     const later = shop.tick();
@@ -112,6 +116,24 @@ describe('a hold on a lot', () => {
     expect((await shop.receipt(`/api/holds/${id}/scopes`, { zone: 'bottom', reason: 'x' })).result).toEqual({
       ...{ reached: 1, below: 3 },
     });
+  });
+
+  it('is refused for a zone that no laminate schedule has, and told which there are: it would hold nothing', async () => {
+    const lot = await threeHulls('Z');
+    const refused = (status: number, body: object): void =>
+      expect([status, body]).toMatchObject([
+        422,
+        { errors: [{ pointer: '/zone', detail: expect.stringContaining('bottom') }] },
+      ]);
+    const placed = await shop.post(
+      `/api/lots/${lot}/holds`,
+      shop.envelope({ kind: 'quality', reason: 'x', zone: 'botom' }),
+    );
+    refused(placed.status, placed.body);
+    const id = await holdLot(lot);
+    const narrowed = await shop.post(`/api/holds/${id}/scopes`, shop.envelope({ zone: 'botom', reason: 'x' }));
+    refused(narrowed.status, narrowed.body);
+    expect(names(await hulls(id, 'open'))).toEqual(['Z-1', 'Z-2', 'Z-3']);
   });
 
   it('lets a hull go that is disposed of, and holds it again when the fault is found after all', async () => {

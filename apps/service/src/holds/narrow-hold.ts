@@ -16,6 +16,10 @@ export class NarrowHold {
 
   run(hold: string, request: Request): Promise<Receipt<{ reached: number; below: number }>> {
     return this.record.run('hold narrowed', { ...request, hold }, async (fact) => {
+      // One after the other: the second narrows what the first left, or is told that it is so already.
+      await fact.tx.query('select pg_advisory_xact_lock(hashtextextended($1, 11))', [
+        (await findHold(fact.tx, hold)).id,
+      ]);
       const found = await findHold(fact.tx, hold);
       assertOpen(found);
       const scope = narrowed(found, request);

@@ -4,6 +4,7 @@ import type { Fact } from '../platform/facts/fact.js';
 import { whereabouts } from '../platform/life/whereabouts.js';
 import { HoldReachedEntity, HoldScopeEntity } from '../platform/holds/hold-facts.entity.js';
 import { reachOfHold, type HeldOn, type ReachedOwner } from '../platform/holds/reach-of-hold.js';
+import { Unprocessable } from '../platform/refusals.js';
 import { HoldEntity } from '../platform/store/hold.entity.js';
 
 /**
@@ -31,19 +32,35 @@ export const writeHold = async (
   return { kind, reached: reached.length, below: reach.length - reached.length, nonconformities: fact.nonconformities };
 };
 
-/** Writes how far a hold reaches from now on. */
-export const writeScope = (
+/** A zone that is misspelled would reach no layer at all, and a hold that holds nothing would look like one that does. */
+const assertZone = async ({ tx, author }: Fact, zone: HoldScope['zone']): Promise<void> => {
+  if (zone === null) return;
+  const rows = await tx.query<{ zone: string }[]>(
+    `select distinct y.zone from fact.schedule s join fact.schedule_layer y on y.schedule_id = s.id
+     where s.plant_id = $1 order by y.zone`,
+    [author.plantId],
+  );
+  const zones = rows.map((row) => row.zone);
+  if (zones.includes(zone)) return;
+  const known = zones.length === 0 ? 'There is no laminate schedule yet.' : `Zones are: ${zones.join(', ')}.`;
+  throw new Unprocessable('unknown-zone', `No laminate schedule has the zone "${zone}". ${known}`, '/zone');
+};
+
+/** Writes how far a hold reaches from now on. Throws Unprocessable for a zone that there is not. */
+export const writeScope = async (
   fact: Fact,
   holdId: string,
   turn: number,
   { minShare, zone, from, until }: HoldScope,
   reason: string | null,
-): Promise<string> =>
-  fact.insert(HoldScopeEntity, {
+): Promise<string> => {
+  await assertZone(fact, zone);
+  return fact.insert(HoldScopeEntity, {
     ...{ holdId, turn, minShare, zone, reason },
     madeFrom: from === null ? null : new Date(from),
     madeUntil: until === null ? null : new Date(until),
   });
+};
 
 interface Now {
   readonly id: string;

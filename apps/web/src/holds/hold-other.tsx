@@ -1,10 +1,10 @@
 import { useNavigate } from '@tanstack/react-router';
 import { post } from '../api/ask.js';
-import { useZone } from './use-zone.js';
+import { useZone } from '../entry/use-zone.js';
 import { Allowed } from '../entry/allowed.js';
 import type { Said } from '../entry/entry-field.js';
+import { boundsFields, boundsSaid } from '../entry/hold-bounds.js';
 import { Found } from '../entry/found.js';
-import { plantInstant } from '../entry/plant-instant.js';
 import { RecordForm } from '../entry/record-form.js';
 import { Fold } from '../ui/fold.js';
 import { useWords } from '../words/use-words.js';
@@ -16,9 +16,7 @@ const THINGS = ['equipment', 'mold', 'period'] as const;
 export const HoldOther = () => {
   const { t, term } = useWords();
   const navigate = useNavigate();
-  const zone = useZone();
-  const instant = (name: 'from' | 'until', said: Said): object =>
-    said(name) === '' ? {} : { [name]: plantInstant(said(name), zone) };
+  const clock = useZone();
   return (
     <Fold summary={t('holds.placeOtherDo')}>
       <Allowed to="holdOther" what={t('holds.placeOtherDo')}>
@@ -43,8 +41,7 @@ export const HoldOther = () => {
                   options: KINDS.map((each) => [each, term(each)]),
                 },
                 { name: 'reason', label: t('record.reason'), kind: 'words' },
-                { name: 'from', label: t('holds.from'), kind: 'moment', hint: t('holds.fromHint') },
-                { name: 'until', label: t('holds.until'), kind: 'moment' },
+                ...boundsFields(t),
               ],
             },
           ]}
@@ -59,8 +56,7 @@ export const HoldOther = () => {
                 on: thingOf(said),
                 kind: said('kind') as (typeof KINDS)[number],
                 reason: said('reason'),
-                ...instant('from', said),
-                ...instant('until', said),
+                ...boundsSaid(said, clock),
               },
             )
           }

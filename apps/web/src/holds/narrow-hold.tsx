@@ -10,7 +10,7 @@ import { Table, type Column } from '../ui/table.js';
 import { Day, Moment } from '../words/moments.js';
 import { Said } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
-import { useZone } from './use-zone.js';
+import { useZone } from '../entry/use-zone.js';
 
 type Scope = HoldView['scopes'][number];
 

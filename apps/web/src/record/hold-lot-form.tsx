@@ -1,8 +1,10 @@
 import { Link } from '@tanstack/react-router';
 import { post } from '../api/ask.js';
 import { decimal, given } from '../entry/entry-field.js';
+import { boundsFields, boundsSaid } from '../entry/hold-bounds.js';
 import { Found } from '../entry/found.js';
 import { RecordForm } from '../entry/record-form.js';
+import { useZone } from '../entry/use-zone.js';
 import { useWords } from '../words/use-words.js';
 
 const KINDS = ['quality', 'safety'] as const;
@@ -10,6 +12,7 @@ const KINDS = ['quality', 'safety'] as const;
 /** Places a hold on a lot, or on one container of it; says how many hulls it reaches, and leads to them. */
 export const HoldLotForm = ({ lot }: { readonly lot: string }) => {
   const { t, term } = useWords();
+  const clock = useZone();
   return (
     <RecordForm
       groups={[
@@ -25,6 +28,7 @@ export const HoldLotForm = ({ lot }: { readonly lot: string }) => {
             { name: 'reason', label: t('record.reason'), kind: 'words' },
             { name: 'minShare', label: t('holds.leastShare'), kind: 'decimal', hint: t('holds.leastShareHint') },
             { name: 'container', label: t('store.onlyContainer'), hint: t('store.onlyContainerHint') },
+            ...boundsFields(t),
           ],
         },
       ]}
@@ -41,6 +45,7 @@ export const HoldLotForm = ({ lot }: { readonly lot: string }) => {
             reason: said('reason'),
             ...(said('minShare') === '' ? {} : { minShare: Number(decimal(said('minShare'))) / 100 }),
             ...given('container', said('container')),
+            ...boundsSaid(said, clock),
           },
         )
       }
