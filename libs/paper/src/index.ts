@@ -13,6 +13,7 @@ export type * from './repair-order/repair-order-view.js';
 export { drawEquipmentRecall } from './equipment-recall/draw-equipment-recall.js';
 export type * from './equipment-recall/equipment-recall-view.js';
 export { drawCertificate } from './certificate/draw-certificate.js';
+export { askAt, certificateWords, WORDS as CERTIFICATE_WORDS } from './certificate/certificate-words.js';
 export type * from './certificate/certificate-view.js';
 export { drawLabels, LabelTooSmall } from './labels/draw-labels.js';
 export type * from './labels/label-view.js';

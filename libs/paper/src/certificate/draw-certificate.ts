@@ -12,15 +12,14 @@ import { cell, table } from '../table.js';
 import { open } from '../tags.js';
 import { heading, text } from '../text-blocks.js';
 import type { CertificateSeal, CertificateView } from './certificate-view.js';
+import { factsOf, headOf, WORDS } from './certificate-words.js';
 import { sealBlock } from './seal-block.js';
 
 /** Columns of the layers of a part. */
-const COLUMNS = [
-  { title: 'Layer', share: 0.2 },
-  { title: 'Materials', share: 0.34 },
-  { title: 'Made', share: 0.13 },
-  { title: 'Readings, lowest to highest', share: 0.33 },
-];
+const COLUMNS = [0.2, 0.34, 0.13, 0.33].map((share, i) => ({ title: WORDS.columns[i] ?? '', share }));
+
+/** Values set as codes are. */
+const CODES = new Set<string>([WORDS.facts[1], WORDS.facts[2], WORDS.facts[5]]);
 
 /** Draws a certificate; whoever words it sees to it that it is one page. The same view and seal give the same bytes. */
 export const drawCertificate = (view: CertificateView, seal: CertificateSeal, created: Date): Readable => {
@@ -35,7 +34,7 @@ export const drawCertificate = (view: CertificateView, seal: CertificateSeal, cr
     created,
   );
   const fonts = openFonts(doc);
-  const sheet = openSheet(doc, fonts, { head: `${name}  ·  Hull ${view.hull}`, foot: [view.statement] });
+  const sheet = openSheet(doc, fonts, { head: headOf(view), foot: [view.statement] });
   return drawInSteps(doc, steps(sheet, blocksOf(fonts, view, seal, created)));
 };
 
@@ -50,17 +49,13 @@ function* steps(sheet: ReturnType<typeof openSheet>, blocks: readonly Block[]): 
 }
 
 const blocksOf = (fonts: Fonts, view: CertificateView, seal: CertificateSeal, created: Date): readonly Block[] => [
-  heading(fonts, 'Certificate of what was recorded', { level: 1, style: 'title', before: 0 }),
+  heading(fonts, WORDS.title, { level: 1, style: 'title', before: 0 }),
   facts(
     fonts,
-    [
-      ['Builder', view.plant],
-      ['Hull', view.hull, 'code-bold'],
-      ['HIN', view.hin, 'code-bold'],
-      ['Model', view.model],
-      ['Released', view.released],
-      ['Number and issue', `${view.number}, issue ${view.issue}, of ${view.issuedOn}`, 'code-bold'],
-    ],
+    factsOf(view).map((value, i) => {
+      const label = WORDS.facts[i] ?? '';
+      return CODES.has(label) ? [label, value, 'code-bold'] : [label, value];
+    }),
     4,
   ),
   ...view.parts.flatMap(({ part, kind, layers }) => [
@@ -72,10 +67,10 @@ const blocksOf = (fonts: Fonts, view: CertificateView, seal: CertificateSeal, cr
       { before: 1 },
     ),
   ]),
-  section(fonts, 'Repaired and accepted'),
-  listed(fonts, view.repaired, 'No repair is recorded.'),
-  section(fonts, 'Used as is under concession'),
-  listed(fonts, view.concessions, 'No concession is recorded.'),
+  section(fonts, WORDS.repaired[0]),
+  listed(fonts, view.repaired, WORDS.repaired[1]),
+  section(fonts, WORDS.concessions[0]),
+  listed(fonts, view.concessions, WORDS.concessions[1]),
   ...(view.leftOut.length === 0
     ? []
     : [

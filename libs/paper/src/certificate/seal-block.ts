@@ -6,6 +6,7 @@ import { runsOf } from '../labels/data-matrix.js';
 import { drawLines, heightOf, para, setLines } from '../paragraph.js';
 import { CONTENT_WIDTH, MARGIN, rule, type Sheet } from '../sheet.js';
 import { artifact, mark, open } from '../tags.js';
+import { askAt, WORDS } from './certificate-words.js';
 import type { CertificateSeal, CertificateView } from './certificate-view.js';
 
 /** Side of the QR code, points: some 30 mm, to be scanned from a hand's distance. */
@@ -20,14 +21,11 @@ export const sealBlock = (fonts: Fonts, view: CertificateView, seal: Certificate
   const lines = setLines(
     fonts,
     [
-      para('Is this paper genuine and still current?', 'section'),
-      para(`Scan the code, or type it with the number ${view.number} at ${seal.page}`),
+      para(WORDS.question, 'section'),
+      para(`${askAt(view)} ${seal.page}`),
       para(seal.code, 'code-bold'),
-      para('The answer shows the state today. If in doubt, ask the builder.', 'note'),
-      para(
-        'Embedded in this file: the words above as the builder recorded them, and the proof of their place in the journal. The file is signed; a changed byte breaks the signature.',
-        'note',
-      ),
+      para(WORDS.answer, 'note'),
+      para(WORDS.proof, 'note'),
     ],
     width,
   );
