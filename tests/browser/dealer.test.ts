@@ -1,5 +1,5 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from '@jest/globals';
-import type { CertificateView, OwnClaim } from '@hull-record/contracts';
+import type { CertificateView, OwnClaim, OwnNews } from '@hull-record/contracts';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -28,6 +28,15 @@ beforeAll(async () => {
     await issued(shop, '86-1');
     withdrawn = await issued(shop, '86-2');
     await shop.act(`/api/certificates/${withdrawn.id}/withdrawals`, { reason: 'The model was printed wrong.' });
+    const hold = await shop.act('/api/lots/86-1-R/holds', { kind: 'quality', reason: 'gel time' });
+    const decision = { decision: 'substantial risk of injury', discoveredOn: '2026-01-02', decidedBy: 'ADMIN' };
+    await shop.act(`/api/holds/${hold}/duty-decisions`, { ...decision, why: 'a bond' });
+    const contents = { defect: 'The bond of the grid may be weak.', hazard: 'The grid may come loose.' };
+    const more = { measures: 'Bring the boat back; the bond is renewed.', undertaking: 'Free of charge.' };
+    const from = { manufacturer: 'Invented Boats', address: '1 Slip Road', make: 'TS' };
+    await shop.act(`/api/holds/${hold}/notices`, { code: 'N-7', contents: { ...contents, ...more, ...from } });
+    const recipients = [{ hull: '86-1', dealer: 'NLM', proof: 'no. 1' }];
+    await shop.act('/api/notices/N-7/mailings', { class: 'certified mail', recipients });
   });
 }, 120_000);
 afterAll(async () => {
@@ -51,6 +60,33 @@ describe('the dealer', () => {
     expect((await answer.body()).subarray(0, 5).toString()).toBe('%PDF-');
   });
 
+  it('opens the certificate from the page of the hull, which says whether it still holds', async () => {
+    await asDealer('/own-hulls');
+    await page.getByRole('link', { name: '86-1', exact: true }).click();
+    const link = page.getByRole('link', { name: 'Issue 1 of C-000001' });
+    const answer = await page.request.get(`${service.url}${(await link.getAttribute('href')) ?? ''}`);
+    expect([answer.status(), answer.headers()['content-type']]).toEqual([200, 'application/pdf']);
+    await asDealer('/own-hulls/86-2');
+    await page.getByRole('link', { name: 'Issue 1 of C-000002' }).waitFor();
+    await page.getByText('Ask the builder.').first().waitFor();
+  });
+
+  it('reads a notice with what is wrong and what to do, and acknowledges it; it stays to be read', async () => {
+    await asDealer('/own-hulls');
+    for (const words of ['Notice N-7', 'The grid may come loose.', 'Bring the boat back; the bond is renewed.'])
+      await page.getByText(words).first().waitFor();
+    await page.getByRole('button', { name: 'Acknowledge, hull 86-1' }).click();
+    await page.getByRole('button', { name: 'Acknowledge, hull 86-1' }).waitFor({ state: 'detached' });
+    const told = async (): Promise<OwnNews[]> =>
+      (await (
+        await fetch(`${service.url}/api/own-news`, { headers: await service.signedIn('D-NLM') })
+      ).json()) as OwnNews[];
+    expect((await told()).find(({ notice }) => notice === 'N-7')?.acknowledgedAt).not.toBeNull();
+    expect((await told()).find(({ certificate }) => certificate !== null)?.acknowledgedAt).toBeNull();
+    await page.locator('summary', { hasText: '1 acknowledged before' }).click();
+    await page.getByText('The grid may come loose.').first().waitFor();
+  });
+
   it('is told of a certificate that was withdrawn, and acknowledges it in one tap', async () => {
     await asDealer('/own-hulls');
     await page.getByText('Certificate C-000002, issue 1, is withdrawn').waitFor();
@@ -61,7 +97,7 @@ describe('the dealer', () => {
     if (look) await page.screenshot({ path: join(look, 'own-hulls.png'), fullPage: true });
     await page.getByRole('button', { name: 'Acknowledge, hull 86-2' }).click();
     await page.getByText('Nothing new since you last acknowledged.').waitFor();
-    await page.getByText('1 acknowledged before').waitFor();
+    await page.getByText('2 acknowledged before').waitFor();
   });
 
   it('files a claim in three fields and two taps, and adds the picture that is asked for', async () => {
