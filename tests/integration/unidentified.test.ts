@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { kg, Shop } from '../support/shop.js';
+import sharp from 'sharp';
 import { startService, type RunningService } from '../support/service.js';
 
 let service: RunningService;
@@ -154,5 +155,59 @@ describe('what cannot be kept', () => {
     );
     expect(status).toBe(422);
     expect(JSON.stringify(body)).toContain('lot-is-identified');
+  });
+});
+
+describe('a photo of it', () => {
+  const photo = (width: number): Promise<Buffer> =>
+    sharp({ create: { width, height: 6, channels: 3, background: '#805020' } })
+      .png()
+      .toBuffer();
+  const photosOf = async (lot: string): Promise<number> =>
+    (await shop.read<{ photos: unknown[] }>(`/api/lots/${lot}/store`)).photos.length;
+  const lots = async (part: string): Promise<readonly string[]> =>
+    (await shop.read<Part>(`/api/parts/${part}`)).layers.flatMap(({ record }) =>
+      (record?.used ?? []).map(({ lot }) => lot),
+    );
+
+  it('is added by the entry that used it, to the line that it is of and to that of each part', async () => {
+    await shop.startHull('520');
+    await shop.startHull('521');
+    const at = shop.tick();
+    const { id } = await shop.receipt('/api/layers', {
+      ...{ layer: 'L2', startedAt: at, endedAt: at, happenedAt: at, doneBy: ['LAM-1'] },
+      parts: ['520-H', '521-H'].map((part) => ({ part, weight: 1 })),
+      used: [
+        { lot: 'VE-1', amount: kg(4) },
+        { unidentified: UNLABELLED, amount: kg(2) },
+        { unidentified: { ...UNLABELLED, role: 'glass' }, amount: kg(6) },
+      ],
+    });
+    const path = `/api/unidentified/${id}/photos`;
+    const of = (line: number) => shop.envelope({ enteredBy: 'LAM-1', line });
+    expect((await shop.postPhoto(path, of(2), await photo(9))).status).toBe(201);
+    expect((await shop.postPhoto(path, of(0), await photo(10))).status).toBe(404);
+    expect((await shop.postPhoto(path, of(3), await photo(11))).status).toBe(404);
+    const kept = [];
+    for (const part of ['520-H', '521-H'])
+      for (const lot of await lots(part))
+        kept.push([(await shop.read<{ role: string }>(`/api/lots/${lot}`)).role, await photosOf(lot)]);
+    expect(kept.sort()).toEqual([
+      ['glass', 1],
+      ['glass', 1],
+      ['resin', 0],
+      ['resin', 0],
+      ['resin', 0],
+      ['resin', 0],
+    ]);
+  });
+
+  it('of an entry that used nothing of the kind is not found', async () => {
+    const answer = await shop.postPhoto(
+      '/api/unidentified/018f0000-0000-7000-8000-00000000abcd/photos',
+      shop.envelope({ line: 0 }),
+      await photo(12),
+    );
+    expect(answer).toMatchObject({ status: 404, body: { type: '/problems/not-found' } });
   });
 });

@@ -8,6 +8,11 @@ const labelled = async (shop: Shop, n: string): Promise<string> => {
   return `${n}-D`;
 };
 
+const grey = (): Promise<Buffer> =>
+  sharp({ create: { width: 8, height: 6, channels: 3, background: '#a0b0c0' } })
+    .png()
+    .toBuffer();
+
 /** A valid request for each write of the store. */
 export const STORE: Readonly<Record<string, MakeSample>> = {
   labelContainers: async (shop, n) => ({
@@ -24,10 +29,17 @@ export const STORE: Readonly<Record<string, MakeSample>> = {
     path: `/api/lots/${await received(shop, n)}/photos`,
     fields: {},
     other: STATION,
-    photo: await sharp({ create: { width: 8, height: 6, channels: 3, background: '#a0b0c0' } })
-      .png()
-      .toBuffer(),
+    photo: await grey(),
   }),
+  addUnidentifiedPhoto: async (shop, n) => {
+    await shop.startHull(n);
+    const unidentified = { role: 'resin', looks: 'amber, no label' };
+    const entry = await shop.layer(n, 'L1', [
+      { lot: await received(shop, n), amount: kg(1) },
+      { unidentified, amount: kg(3) },
+    ]);
+    return { path: `/api/unidentified/${entry}/photos`, fields: { line: 1 }, other: STATION, photo: await grey() };
+  },
   tellContainer: async (shop, n) => ({
     path: `/api/containers/${await labelled(shop, n)}/history`,
     fields: { what: 'moved', place: 'Bay 3' },

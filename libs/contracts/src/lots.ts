@@ -40,6 +40,12 @@ export const ChangeLotState = Envelope.extend({ state: z.enum(LOT_STATES), reaso
 });
 export type ChangeLotState = z.output<typeof ChangeLotState>;
 
+/** Adds a photo of material that nobody could name to what an entry kept of it; of several parts, to that of each. */
+export const AddUnidentifiedPhoto = Envelope.extend({
+  line: z.number().int().min(0).max(999).describe('which line of what the entry used, from 0'),
+}).meta({ id: 'AddUnidentifiedPhoto' });
+export type AddUnidentifiedPhoto = z.output<typeof AddUnidentifiedPhoto>;
+
 /** Says which lot unidentified material was; everything drawn of it is then of that lot. */
 export const IdentifyLot = Envelope.extend({ as: Code.describe('the lot it really was'), reason: Text }).meta({
   id: 'IdentifyLot',

@@ -74,6 +74,14 @@ export const storeRoutes = {
     body: AddPhoto,
     response: PhotoReceipt,
   }),
+  addUnidentifiedPhoto: post({
+    path: '/api/unidentified/:entry/photos',
+    tag: 'lots',
+    summary:
+      'Add a photo of material that nobody could name, by the entry that used it: multipart, field "record" (JSON) and file "photo".',
+    body: lots.AddUnidentifiedPhoto,
+    response: PhotoReceipt,
+  }),
   identifyLot: post({
     path: '/api/lots/:lot/identifications',
     tag: 'lots',

@@ -11,7 +11,9 @@ import {
 } from '@hull-record/contracts';
 import { Route, TakesPhoto } from '../platform/http/route.js';
 import { PHOTO_LIMITS, PhotoSizeFilter } from '../platform/photos/photo-size.filter.js';
+import { WithPhoto, type PhotoFile } from '../platform/photos/with-photo.js';
 import { AddLotPhoto } from './add-lot-photo.js';
+import { AddUnidentifiedPhoto } from './add-unidentified-photo.js';
 import { ChangeLotState } from './change-lot-state.js';
 import { CutKit } from './cut-kit.js';
 import { IdentifyLot } from './identify-lot.js';
@@ -31,6 +33,7 @@ export class LotsController {
     private readonly listLots: ListLots,
     private readonly readLot: ReadLot,
     private readonly addLotPhoto: AddLotPhoto,
+    private readonly addUnidentifiedPhoto: AddUnidentifiedPhoto,
   ) {}
 
   @Route(routes.receiveLot)
@@ -68,6 +71,12 @@ export class LotsController {
     @UploadedFile() file?: { readonly buffer: Buffer },
   ) {
     return this.addLotPhoto.run(lot, record, file?.buffer);
+  }
+
+  @Route(routes.addUnidentifiedPhoto)
+  @WithPhoto('AddUnidentifiedPhoto')
+  unidentifiedPhoto(@Param('entry') entry: string, @Body('record') record?: string, @UploadedFile() file?: PhotoFile) {
+    return this.addUnidentifiedPhoto.run(entry, record, file?.buffer);
   }
 
   @Route(routes.checkMix)

@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
 import { AddLotPhoto } from './add-lot-photo.js';
+import { AddUnidentifiedPhoto } from './add-unidentified-photo.js';
 import { AmendLot } from './amend-lot.js';
 import { AmendLotInput } from './amend-lot-input.js';
 import { ChangeLotState } from './change-lot-state.js';
@@ -23,6 +24,7 @@ import { ReceiveLot } from './receive-lot.js';
     ListLots,
     ReadLot,
     AddLotPhoto,
+    AddUnidentifiedPhoto,
     AmendLot,
     AmendLotInput,
   ],

@@ -81,6 +81,7 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
   ...{ noticeLetters: OWNERS, mailMerge: OWNERS, initialReport: STAFF, followUpReport: STAFF },
   // store
   addLotPhoto: ['receiving', 'quality'],
+  addUnidentifiedPhoto: ['receiving', 'patcher', 'quality', 'warranty', ...LAYS],
   ...{ receiveLot: ['receiving'], labelContainers: STORES, tellContainer: ['laminator', ...STORES] },
   ...{ changeLotState: ['receiving', 'quality'], identifyLot: ['receiving', 'shift lead', 'quality'] },
   ...{ fillTank: STORES, emptyTank: STORES, countLot: STORES, bookLoss: ['laminator', ...STORES] },

@@ -25,7 +25,7 @@ export const makeUnidentified = async (
   const candidates = await findCandidates(fact, known, at, pointer);
   // One entry of several parts makes one for each of them, all from the same field.
   const nth = fact.wrote('lot').length;
-  const id = childId(fact.id, `unidentified${pointer}${nth === 0 ? '' : ` ${nth}`}`);
+  const id = unidentifiedId(fact.id, pointer, nth);
   const code = `U-${id.slice(0, 8)}`;
   await fact.insert(LotEntity, {
     ...{ id, code, origin: 'unidentified', role: known.role, looks: known.looks, foundAt: known.foundAt ?? null },
@@ -44,6 +44,17 @@ export const makeUnidentified = async (
   const lots = await findLots(fact.tx, fact.author.plantId, [id], at);
   return lots.get(id) as FoundLot;
 };
+
+const unidentifiedId = (fact: string, pointer: string, nth: number): string =>
+  childId(fact, `unidentified${pointer}${nth === 0 ? '' : ` ${nth}`}`);
+
+/**
+ * The ids that lots of unidentified material from one field of an entry may have.
+ *
+ * @param count how many such lots the entry made, of whatever field
+ */
+export const unidentifiedIds = (fact: string, pointer: string, count: number): readonly string[] =>
+  Array.from({ length: count }, (_, nth) => unidentifiedId(fact, pointer, nth));
 
 const findCandidates = async (
   fact: Fact,
