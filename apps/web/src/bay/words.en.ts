@@ -58,7 +58,7 @@ export const bayEn = {
   'bay.kilobytes': '{size} kB',
   'bay.dropPhoto': 'Take photo {number} off',
   'bay.photoTooLarge': '{name} has {size}; a photo may have at most {most}. Take it again with fewer pixels.',
-  'bay.photoTravels': 'Photos wait on this device when there is no network, and go after the defect.',
+  'bay.photoTravels': 'Photos wait on this device when there is no network, and go after their entry.',
   'bay.note': 'Note',
   'bay.noteHint': 'Nothing about a person.',
   'bay.judged.outside': 'Outside the limit: {size} mm, and level {level} allows {limit} mm.',

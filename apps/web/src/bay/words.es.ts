@@ -61,7 +61,7 @@ export const bayEs = {
   'bay.dropPhoto': 'Quitar la foto {number}',
   'bay.photoTooLarge':
     '{name} ocupa {size}; una foto puede ocupar {most} como máximo. Tómela de nuevo con menos píxeles.',
-  'bay.photoTravels': 'Sin red, las fotos esperan en este dispositivo y salen después del defecto.',
+  'bay.photoTravels': 'Sin red, las fotos esperan en este dispositivo y salen después de su anotación.',
   'bay.note': 'Nota',
   'bay.noteHint': 'Nada sobre una persona.',
   'bay.judged.outside': 'Fuera del límite: {size} mm, y el nivel {level} permite {limit} mm.',

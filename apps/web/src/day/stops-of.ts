@@ -14,7 +14,8 @@ export interface Stop {
     | 'made already'
     | 'before'
     | 'unsigned'
-    | 'window passed';
+    | 'window passed'
+    | 'unidentified';
   /** The lot, layer or hold point that it is about. */
   readonly about: string;
   readonly detail: string;

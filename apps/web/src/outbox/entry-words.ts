@@ -13,6 +13,7 @@ const KINDS = {
   '/api/go-ons': 'outbox.kind.goOn',
   '/api/parts/:part/defects': 'outbox.kind.defect',
   '/api/defects/:defect/photos': 'outbox.kind.photo',
+  '/api/unidentified/:entry/photos': 'outbox.kind.photo',
   '/api/defects/:defect/answers': 'outbox.kind.answer',
   '/api/parts/:part/repairs': 'outbox.kind.repair',
   '/api/parts/:part/touch-ups': 'outbox.kind.touchUp',

@@ -8,7 +8,6 @@ import { isNext } from '../day/work-of.js';
 import { clock } from '../device/clock.js';
 import { plantDay } from '../device/plant-day.js';
 import { usePreferences } from '../preferences/use-preferences.js';
-import { queueEntry } from '../outbox/queue-entry.js';
 import { Acts, StationPage } from '../station-frame/station-page.js';
 import { useHolder } from '../station-frame/use-holder.js';
 import { useKeep } from '../station-frame/use-keep.js';
@@ -21,6 +20,7 @@ import { ClimateFields } from './climate-fields.js';
 import { climateOf, NO_CLIMATE } from './climate-typed.js';
 import { CrewChoice } from './crew-choice.js';
 import { GoOn } from './go-on.js';
+import { keepLayer } from './keep-layer.js';
 import { LayerDone } from './layer-done.js';
 import { rulesToLift } from './rules-to-lift.js';
 import { LayerBands } from './layer-bands.js';
@@ -47,6 +47,7 @@ export const LayerEntry = ({ day, part, layer }: LayerEntryProps) => {
   const [changed, setChanged] = useState<readonly Line[] | null>(null);
   const [anyway, setAnyway] = useState(false);
   const [done, setDone] = useState(false);
+  const [lost, setLost] = useState(0);
   const now = useNow();
   const today = plantDay(now);
   const others = day.parts.filter((other) => isLike(part, other, code));
@@ -73,12 +74,11 @@ export const LayerEntry = ({ day, part, layer }: LayerEntryProps) => {
   const stopped = !done && !anyway && here.length + service.length > 0;
 
   const save = async (): Promise<void> => {
-    if (began === null || crew.length === 0) return;
+    if (began === null || crew.length === 0 || lacksLooks(lines)) return;
     const parts = chosen.map((number) => ({ part: number, weight: 1 }));
     const body = { ...made, ...times(began), parts };
-    const about = `${chosen.join(', ')}, ${code}`;
-    const detail = lines.map(({ source }) => source?.code ?? '').join(', ');
-    if (await keep(() => queueEntry('/api/layers', {}, body, { lanes: chosen, about, detail }))) setDone(true);
+    const about = { lanes: chosen, about: `${chosen.join(', ')}, ${code}` };
+    if (await keep(async () => setLost(await keepLayer(body, lines, about)))) setDone(true);
   };
   const toggle = (number: string): void => {
     setChanged(null);
@@ -97,7 +97,14 @@ export const LayerEntry = ({ day, part, layer }: LayerEntryProps) => {
       }
     >
       {done ? (
-        <LayerDone part={part} layer={layer} note={note} />
+        <>
+          <LayerDone part={part} layer={layer} note={note} />
+          {lost === 0 ? null : (
+            <p className="wrong" role="alert">
+              {t('lay.photosLost', { count: lost })}
+            </p>
+          )}
+        </>
       ) : (
         <>
           {others.length > 1 ? (
@@ -132,12 +139,16 @@ export const LayerEntry = ({ day, part, layer }: LayerEntryProps) => {
               {note}
               <Acts>
                 <Button
-                  className={began === null || chosen.length === 0 || crew.length === 0 ? 'btn st-refuses' : 'btn do'}
+                  className={
+                    began === null || chosen.length === 0 || crew.length === 0 || lacksLooks(lines)
+                      ? 'btn st-refuses'
+                      : 'btn do'
+                  }
                   busy={busy}
                   onPress={() => void save()}
                 >
                   {t(changed === null ? 'lay.keepScheduled' : 'lay.keep', { count: chosen.length })}
-                  <small>{whatLacks(began, crew, t)}</small>
+                  <small>{whatLacks(began, crew, lines, t)}</small>
                 </Button>
               </Acts>
             </>
@@ -152,10 +163,15 @@ export const LayerEntry = ({ day, part, layer }: LayerEntryProps) => {
 type Say = ReturnType<typeof useWords>['t'];
 
 /** What is still to be said before it is kept, or who made it. */
-const whatLacks = (began: number | null, crew: readonly string[], t: Say): string => {
+const whatLacks = (began: number | null, crew: readonly string[], lines: readonly Line[], t: Say): string => {
+  if (lacksLooks(lines)) return t('lay.sayLooks');
   if (began === null) return t('lay.sayBegan');
   return crew.length === 0 ? t('lay.sayWho') : t('lay.by', { by: crew.join(', ') });
 };
+
+/** What nobody can name is told by its looks, or nothing is told of it. */
+const lacksLooks = (lines: readonly Line[]): boolean =>
+  lines.some(({ source }) => source?.unnamed?.looks.trim() === '');
 
 /** Temperatures are typed in the unit that the person chose, else in that of the layer's limits. */
 const useTemperatureUnit = ({ scheduled }: NowLayer): 'C' | 'F' => {
@@ -186,5 +202,10 @@ const stopsHere = (
       const layer = part.layers.find(({ scheduled }) => scheduled.code === code);
       if (layer === undefined) return [];
       const lots = lines.flatMap(({ source }) => day.lots.find((lot) => lot.code === source?.code) ?? []);
-      return [...stopsOfLayer(part, layer, now), ...lots.flatMap((lot) => stopsOfLot(lot, layer, today))];
+      const unnamed = lines.some(({ source }) => source?.unnamed !== undefined);
+      return [
+        ...stopsOfLayer(part, layer, now),
+        ...lots.flatMap((lot) => stopsOfLot(lot, layer, today)),
+        ...(unnamed ? [{ rule: 'unidentified' as const, about: code, detail: '' }] : []),
+      ];
     });

@@ -1,6 +1,7 @@
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import type { Day, NowLayer } from '../day/now.js';
-import { sourcesOf, type Line, type Source } from '../day/propose.js';
+import { Loading } from '../asked/answer.js';
+import { sourcesOf, unnamedFor, type Line, type Source } from '../day/propose.js';
 import { Button } from '../ui/button.js';
 import { TextField } from '../ui/text-field.js';
 import { unitSign } from '../words/figures.js';
@@ -65,6 +66,9 @@ export const MaterialLines = ({ day, lines, today, onChange }: MaterialLinesProp
                       <small>{t(`lay.origin.${source.origin}` as 'lay.origin.gun')}</small>
                     </Button>
                   ))}
+                <Button onPress={() => put(i, { source: unnamedFor(roleOf(day, line)) })}>
+                  <span>{t('bay.from.unidentified')}</span>
+                </Button>
                 <TextField
                   name={FIELDS.quantity}
                   label={t('lay.amount', { unit: unitSign(line.unit) })}
@@ -74,6 +78,14 @@ export const MaterialLines = ({ day, lines, today, onChange }: MaterialLinesProp
                 />
               </div>
             ) : null}
+            {line.source?.unnamed === undefined ? null : (
+              <Suspense fallback={<Loading what={t('app.page')} />}>
+                <LateUnnamedFields
+                  of={line.source.unnamed}
+                  onChange={(unnamed) => put(i, { source: { ...unnamedFor(unnamed.role), unnamed } })}
+                />
+              </Suspense>
+            )}
           </li>
         ))}
       </ul>
@@ -82,6 +94,13 @@ export const MaterialLines = ({ day, lines, today, onChange }: MaterialLinesProp
     </>
   );
 };
+
+/** What a line is taken for: the role of the material that names it. */
+const roleOf = (day: Day, { materials }: Line): string =>
+  day.materials.find(({ code }) => code === materials[0])?.role ?? 'resin';
+
+/** Few entries need it: it is fetched when it is asked for, and is on the tablet with the rest of the app. */
+const LateUnnamedFields = lazy(async () => ({ default: (await import('./unnamed-fields.js')).UnnamedFields }));
 
 const LineWords = ({
   day,

@@ -12,6 +12,7 @@ const RULES: Partial<Readonly<Record<Stop['rule'], string>>> = {
   before: 'layer-out-of-order',
   unsigned: 'hold-point-passed',
   'window passed': 'lay-up-window-passed',
+  unidentified: 'unidentified-material',
 };
 
 /** The rules that a shift lead may go on over; null when one of the stops is lifted by nobody. */

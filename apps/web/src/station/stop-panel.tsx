@@ -20,6 +20,7 @@ const RULES = {
   before: 'lay.stop.before',
   unsigned: 'lay.stop.unsigned',
   'window passed': 'lay.stop.windowPassed',
+  unidentified: 'lay.stop.unidentified',
 } as const satisfies Readonly<Record<Stop['rule'], string>>;
 
 /** Stop: what is wrong before the act, why, and what to do. The service's own finding stands before the tablet's. */

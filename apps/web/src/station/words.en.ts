@@ -83,6 +83,11 @@ export const tasksEn = {
   'lay.stop.madeAlready': 'Layer {about} is made already.',
   'lay.stop.before': 'Layer {about}, {detail}, comes before and is not made.',
   'lay.stop.unsigned': 'The hold point of layer {about} is not signed: {detail}. Have another person sign it.',
+  'lay.sayLooks': 'say first what it looked like',
+  'lay.photosLost':
+    '{count, plural, one {# photo} other {# photos}} could not be kept on this tablet. The layer is kept: take the photo again in the store.',
+  'lay.stop.unidentified':
+    'Nobody can name what goes on {about}. Take material that is labelled, or name the lots it may be of.',
   'lay.stop.windowPassed': 'The window for layer {about} has passed. Ask the shift lead: it is a secondary bond now.',
   'scan.take': 'Take this code',
   'scan.camera': 'Camera',

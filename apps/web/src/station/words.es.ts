@@ -86,6 +86,11 @@ export const tasksEs = {
   'lay.stop.madeAlready': 'La capa {about} ya está hecha.',
   'lay.stop.before': 'La capa {about}, {detail}, va antes y no está hecha.',
   'lay.stop.unsigned': 'El punto de espera de la capa {about} no está firmado: {detail}. Que lo firme otra persona.',
+  'lay.sayLooks': 'diga antes qué aspecto tenía',
+  'lay.photosLost':
+    '{count, plural, one {# foto no se pudo guardar} other {# fotos no se pudieron guardar}} en esta tableta. La capa está guardada: tome la foto de nuevo en el almacén.',
+  'lay.stop.unidentified':
+    'Nadie puede nombrar lo que va en {about}. Tome material con etiqueta, o nombre los lotes de los que puede ser.',
   'lay.stop.windowPassed': 'La ventana de la capa {about} pasó. Consulte al jefe de turno: ya es una unión secundaria.',
   'scan.take': 'Tomar este código',
   'scan.camera': 'Cámara',

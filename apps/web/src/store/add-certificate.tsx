@@ -6,13 +6,19 @@ import { mark } from '../marks/mark.js';
 import { PhotoField } from '../ui/photo-field.js';
 import { useWords } from '../words/use-words.js';
 
-/** Adds a photo of the certificate of a lot. The original is kept as it came; a copy without metadata is shown. */
-export const AddCertificate = ({ lot }: { readonly lot: string }) => {
+interface AddCertificateProps {
+  readonly lot: string;
+  readonly isUnidentified: boolean;
+}
+
+/** Adds a photo of the certificate of a lot, or of material that nobody could name. The original is kept as it came; a copy without metadata is shown. */
+export const AddCertificate = ({ lot, isUnidentified }: AddCertificateProps) => {
   const { t } = useWords();
+  const words = t(isUnidentified ? 'store.photoOfMaterial' : 'store.photo');
   const [photo, setPhoto] = useState<File | null>(null);
   const [chosen, setChosen] = useState(0);
   return (
-    <Allowed to="addLotPhoto" what={t('store.photo')}>
+    <Allowed to="addLotPhoto" what={words}>
       <RecordForm
         groups={[]}
         button={t('store.photoDo')}
@@ -25,7 +31,7 @@ export const AddCertificate = ({ lot }: { readonly lot: string }) => {
           <p>{mark('made', t('store.photoKept', { digest: result.originalSha256.slice(0, 12) }))}</p>
         )}
       >
-        {() => <PhotoField key={chosen} label={t('store.photo')} hint={t('store.photoHint')} onChosen={setPhoto} />}
+        {() => <PhotoField key={chosen} label={words} hint={t('store.photoHint')} onChosen={setPhoto} />}
       </RecordForm>
     </Allowed>
   );

@@ -5,27 +5,29 @@ import { AddCertificate } from './add-certificate.js';
 
 interface CertificateProps {
   readonly lot: string;
+  /** It is material that nobody could name: its photos are of itself. */
+  readonly isUnidentified: boolean;
   readonly photos: StoreOfLot['photos'];
 }
 
-/** Photos of the certificate that a lot came with, and one more. */
-export const CertificateOfLot = ({ lot, photos }: CertificateProps) => {
+/** Photos of the certificate that a lot came with, or of material that nobody could name, and one more. */
+export const CertificateOfLot = ({ lot, isUnidentified, photos }: CertificateProps) => {
   const { t, times } = useWords();
   return (
     <>
-      {photos.length === 0 ? <Empty>{t('store.noPhotos')}</Empty> : null}
+      {photos.length === 0 ? <Empty>{t(isUnidentified ? 'store.noPhotosOfMaterial' : 'store.noPhotos')}</Empty> : null}
       <div className="photos">
         {photos.map(({ id, happenedAt }) => (
           <a key={id} href={`/api/photos/${id}`}>
             <img
               src={`/api/photos/${id}`}
-              alt={t('store.photoOf', { lot, day: times.day(happenedAt) })}
+              alt={t(isUnidentified ? 'store.photoOfUnnamed' : 'store.photoOf', { lot, day: times.day(happenedAt) })}
               loading="lazy"
             />
           </a>
         ))}
       </div>
-      <AddCertificate lot={lot} />
+      <AddCertificate lot={lot} isUnidentified={isUnidentified} />
     </>
   );
 };

@@ -55,7 +55,7 @@ const Then = ({ received, onNext }: ThenProps) => {
         <LabelContainers lot={received.code} amount={received.amount} />
       </Section>
       <Section name={t('store.certificate')}>
-        <AddCertificate lot={received.code} />
+        <AddCertificate isUnidentified={false} lot={received.code} />
       </Section>
       <p className="buttons">
         <Link to="/store/lots/$lot" params={{ lot: received.code }} className="btn">

@@ -95,8 +95,8 @@ const Lot = ({ lot, store }: LotProps) => {
       <Section name={t('store.acts')}>
         <LotActs lot={lot} />
       </Section>
-      <Section name={t('store.certificate')}>
-        <CertificateOfLot lot={lot.code} photos={store.photos} />
+      <Section name={t(lot.origin === 'unidentified' ? 'store.photosOfMaterial' : 'store.certificate')}>
+        <CertificateOfLot lot={lot.code} isUnidentified={lot.origin === 'unidentified'} photos={store.photos} />
       </Section>
       <Section name={t('store.balance')}>
         <BalanceOfLot lot={lot.code} />

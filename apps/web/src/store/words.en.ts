@@ -118,6 +118,10 @@ export const storeEn = {
   'store.photoDo': 'Keep the photo',
   'store.photoKept': 'The photo is kept; the SHA-256 of the original begins {digest}.',
   'store.photoOf': 'Certificate of lot {lot}, photo of {day}',
+  'store.photoOfUnnamed': 'Photo of {lot}, of {day}',
+  'store.photoOfMaterial': 'Photo of the material',
+  'store.photosOfMaterial': 'What it looked like',
+  'store.noPhotosOfMaterial': 'No photo of this material is kept. Take one of it where it stands.',
   'store.noPhotos': 'No photo of the certificate is kept. Take one, or choose a file.',
   'store.neverMix': 'Never mix catalyst and promoter directly.',
   'store.mixOrder':

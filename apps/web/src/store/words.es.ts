@@ -119,6 +119,10 @@ export const storeEs = {
   'store.photoDo': 'Guardar la foto',
   'store.photoKept': 'La foto está guardada; el SHA-256 del original empieza por {digest}.',
   'store.photoOf': 'Certificado del lote {lot}, foto del {day}',
+  'store.photoOfUnnamed': 'Foto de {lot}, del {day}',
+  'store.photoOfMaterial': 'Foto del material',
+  'store.photosOfMaterial': 'Qué aspecto tenía',
+  'store.noPhotosOfMaterial': 'No hay foto de este material. Haga una donde está.',
   'store.noPhotos': 'No hay foto del certificado. Haga una o elija un archivo.',
   'store.neverMix': 'Nunca mezcle directamente catalizador y promotor.',
   'store.mixOrder':

@@ -11,7 +11,7 @@ import { TextField } from '../../ui/text-field.js';
 import { useWords } from '../../words/use-words.js';
 import { NotKept } from '../not-kept.js';
 import type { AtPart } from '../part-frame.js';
-import { PhotoList } from '../photo-list.js';
+import { PhotoList } from '../../record/photo-list.js';
 import { bodyOf, EMPTY, missingIn, type Draft } from './draft.js';
 import { KindPicks } from './kind-picks.js';
 import { LayerPicks } from './layer-picks.js';

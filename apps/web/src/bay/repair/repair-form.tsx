@@ -10,7 +10,7 @@ import { useWords } from '../../words/use-words.js';
 import { TakenList } from '../materials/taken-list.js';
 import { NotKept } from '../not-kept.js';
 import type { AtPart } from '../part-frame.js';
-import { PhotoList } from '../photo-list.js';
+import { PhotoList } from '../../record/photo-list.js';
 import { OrderSheet } from './order-sheet.js';
 import { PlanFields } from './plan-fields.js';
 import {
