@@ -51,6 +51,22 @@ export const open = async (
   await page.goto(`${service.url}${path}`);
 };
 
+/** Pages that stay open for the addresses that follow: their browser has the files of the app from then on. */
+const standing = new Map<string, Watched>();
+
+/** Opens an address in the page of this name, which is opened with the options when there is none yet. */
+export const openIn = async (name: string, path: string, options: BrowserContextOptions = {}): Promise<void> => {
+  const before = standing.get(name);
+  if (before === undefined) {
+    await open(path, options);
+    standing.set(name, watched);
+    return;
+  }
+  watched = before;
+  page = watched.page;
+  await page.goto(`${service.url}${path}`);
+};
+
 const cookieOf = async (badge: string): Promise<{ name: string; value: string; url: string }> => {
   const [name = '', value = ''] = ((await service.signedIn(badge))['cookie'] ?? '').split('=');
   return { name, value, url: service.url };

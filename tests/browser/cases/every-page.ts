@@ -1,13 +1,13 @@
 import { describe, expect, it } from '@jest/globals';
 import type { BrowserContextOptions } from 'playwright-core';
 import { axeFindings } from '../../support/web/axe.js';
-import { close, open, page, service, watched } from '../stage.js';
+import { close, open, openIn, page, service, watched } from '../stage.js';
 
 const DESK = { viewport: { width: 1280, height: 800 } };
 const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 
 /** An address with a text that its page shows when it is whole, in English and in Spanish. */
-const PAGES = [
+export const PAGES = [
   ['/', 'The hulls begun last', 'Los últimos cascos iniciados'],
   ['/hulls', 'Hulls, the newest first', 'Cascos, los más nuevos primero'],
   ['/hulls/86-1', 'Received lots, by role', 'Lotes recibidos, por función'],
@@ -96,13 +96,12 @@ describe('every page is without a finding of the accessibility checker', () => {
 
 describe('every page', () => {
   it.each(PAGES)('%s has its title, one heading of the first rank, and landmarks', async (address, words, _) => {
-    await open(address);
+    await openIn('desk', address, DESK);
     await page.getByText(words).first().waitFor();
     expect(await page.title()).toMatch(/^.+ · Hull Record$/);
     expect(await page.getByRole('heading', { level: 1 }).count()).toBe(1);
     for (const landmark of ['banner', 'navigation', 'main', 'contentinfo', 'search'] as const)
       expect([landmark, await page.getByRole(landmark).count()]).toEqual([landmark, 1]);
-    await watched.close();
   });
 });
 
