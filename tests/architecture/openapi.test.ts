@@ -77,7 +77,9 @@ describe('the OpenAPI document', () => {
 });
 
 describe('the example requests', () => {
-  const bodies = table.filter(([name, route]) => route.body && !['addPhoto', 'addLotPhoto', 'addUnidentifiedPhoto'].includes(name));
+  const bodies = table.filter(
+    ([name, route]) => route.body && !['addPhoto', 'addLotPhoto', 'addUnidentifiedPhoto'].includes(name),
+  );
 
   it('are there for every body', () => {
     expect(Object.keys(EXAMPLES).sort()).toEqual(bodies.map(([name]) => name).sort());
