@@ -33,6 +33,7 @@ export const setStageOf = async (record: (shop: Shop) => Promise<unknown>, props
 
 export const clearStage = async (): Promise<void> => {
   await browser?.close();
+  standing.clear();
   await service?.close();
 };
 

@@ -1,6 +1,7 @@
 import { expect } from '@jest/globals';
 import type { Page } from 'playwright-core';
 import { enrol } from '../support/devices.js';
+import type { RunningService } from '../support/service.js';
 import { Shop } from '../support/shop.js';
 import { open, page, service } from './stage.js';
 
@@ -11,16 +12,18 @@ const asCookie = (cookie: string) => {
   return { name, value, url: service.url };
 };
 
-/** The credential of each tablet: it is enrolled once, since enrolling anew ends who had it. */
-const enrolled = new Map<string, string>();
+/** The credential of each tablet of a service: it is enrolled once, since enrolling anew ends who had it. */
+const enrolled = new WeakMap<RunningService, Map<string, string>>();
 
 const credentialOf = async (code: string): Promise<string> => {
-  const known = enrolled.get(code);
+  const own = enrolled.get(service) ?? new Map<string, string>();
+  enrolled.set(service, own);
+  const known = own.get(code);
   if (known !== undefined) return known;
   const shop = new Shop(service);
   await shop.act('/api/devices', { code, description: `Tablet ${code}`, ratedForClassifiedArea: false });
   const { cookie } = await enrol(shop, code);
-  enrolled.set(code, cookie);
+  own.set(code, cookie);
   return cookie;
 };
 

@@ -14,14 +14,18 @@ export const buildWeb = (): void => {
 
 /** In one process, Chromium ends with its first closed context: fit for a function that runs once, not for a suite. */
 const ONE_PROCESS = ['--single-process', '--no-zygote'];
+/** These draw by a graphics card that is made up in software: twice the work for the processor, and the same page. */
+const GRAPHICS = /^--(use-gl|use-angle|enable-unsafe-swiftshader|ignore-gpu-blocklist|in-process-gpu)/;
 /** These take away protections that the page is tried under. */
 const LAX = ['--disable-web-security', '--allow-running-insecure-content'];
+
+const UNFIT = [...ONE_PROCESS, ...LAX];
 
 /** Starts the Chromium that npm brought, or the one that CHROMIUM_PATH names. */
 export const startBrowser = async (more: readonly string[] = []): Promise<Browser> =>
   driver.launch({
     executablePath: process.env['CHROMIUM_PATH'] ?? (await chromium.executablePath()),
-    args: [...chromium.args.filter((arg) => ![...ONE_PROCESS, ...LAX].includes(arg)), ...more],
+    args: [...chromium.args.filter((arg) => !UNFIT.includes(arg) && !GRAPHICS.test(arg)), '--disable-gpu', ...more],
     headless: true,
   });
 

@@ -70,7 +70,10 @@ describe('a hold point that is signed with no network', () => {
     await page.getByText('Nothing waits for your word.').waitFor();
     await page.getByRole('link', { name: 'LAM-1', exact: true }).tap();
     await page.getByLabel('PIN').waitFor();
+    // What was asked while there was a network is answered by then, so that no answer says that there still is one.
+    await page.waitForLoadState('networkidle');
     await page.context().setOffline(true);
+    await page.getByText('No network since').waitFor();
     await page.getByText('No network: the badge alone will do.').waitFor();
     const hands = new Hands(page);
     await hands.type('Badge', 'INS-1');
