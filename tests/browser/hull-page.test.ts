@@ -24,6 +24,20 @@ afterAll(clearStage);
 
 const record = () => page.locator('.opened');
 
+describe('a repair that was done elsewhere', () => {
+  it('says where, and from whom that is known, and that nobody of the plant saw it', async () => {
+    const shop = new Shop(service);
+    const defect = await shop.defect('86-5-H');
+    const outside = { at: 'Calder Bay Yard', toldBy: 'invoice 12', material: 'epoxy, two coats' };
+    await shop.repair('86-5-H', [defect], { doneBy: [], outside });
+    await open('/hulls/86-5');
+    await page.getByText('Outside repair at Calder Bay Yard, not witnessed by the plant; told by invoice 12').waitFor();
+    await page.getByText('epoxy, two coats').waitFor();
+    expect(watched.complaints).toEqual([]);
+    await close();
+  });
+});
+
 describe('the record of a layer', () => {
   it('opens when its band is touched, in an address of its own, and closes', async () => {
     await open(HULL);

@@ -1,5 +1,6 @@
 import type { PartView, RepairView } from '@hull-record/contracts';
 import { CAUTIONS } from '@hull-record/trade';
+import { Fragment } from 'react';
 import { mark, stamp } from '../marks/mark.js';
 import { Verdicts } from '../record/verdicts.js';
 import { Fold } from '../ui/fold.js';
@@ -48,7 +49,7 @@ interface RepairProps {
   readonly repair: RepairView;
 }
 
-const Done = ({ repair: { procedure, taperRatio, grindOutMm, plies, doneBy, happenedAt } }: RepairProps) => {
+const Done = ({ repair: { procedure, taperRatio, grindOutMm, plies, doneBy, outside, happenedAt } }: RepairProps) => {
   const { t, figure } = useWords();
   const size =
     grindOutMm && [grindOutMm.lengthMm, grindOutMm.widthMm, grindOutMm.depthMm].map((side) => figure(side, 4));
@@ -64,11 +65,31 @@ const Done = ({ repair: { procedure, taperRatio, grindOutMm, plies, doneBy, happ
       </p>
       <p>{details.join(', ')}</p>
       <p className="note soft">
-        <Text of="hulls.doneBy" with={{ when: <Moment at={happenedAt} />, by: doneBy.join(', ') }} />
+        {outside === null ? (
+          <Text of="hulls.doneBy" with={{ when: <Moment at={happenedAt} />, by: doneBy.join(', ') }} />
+        ) : (
+          <Elsewhere of={outside} told={happenedAt} />
+        )}
       </p>
     </>
   );
 };
+
+/** A repair that nobody of the plant did or saw: where it was done, and from whom that is known. */
+const Elsewhere = ({ of, told }: { readonly of: NonNullable<RepairView['outside']>; readonly told: string }) => (
+  <>
+    <Text of="hulls.doneElsewhere" with={{ at: of.at, by: of.toldBy, when: <Moment at={told} /> }} />
+    {[of.when, of.material, of.evidence].flatMap((each, i) =>
+      each === undefined
+        ? []
+        : [
+            <Fragment key={i}>
+              . <Said text={each} />
+            </Fragment>,
+          ],
+    )}
+  </>
+);
 
 const Acceptance = ({ repair: { acceptance: given } }: RepairProps) => {
   const { t } = useWords();

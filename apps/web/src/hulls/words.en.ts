@@ -95,6 +95,7 @@ export const hullsEn = {
   'hulls.taper': 'taper {ratio}:1',
   'hulls.groundOut': 'ground out {size} mm',
   'hulls.doneBy': '{when}, by {by}',
+  'hulls.doneElsewhere': 'Outside repair at {at}, not witnessed by the plant; told by {by}, recorded {when}',
   'hulls.waitsForAcceptance': 'waits for acceptance by another person',
   'hulls.acceptedBy': 'accepted · {by} · {at}',
   'hulls.refusedBy': 'refused · {by} · {at}',

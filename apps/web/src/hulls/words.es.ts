@@ -102,6 +102,8 @@ export const hullsEs = {
   'hulls.taper': 'chaflán {ratio}:1',
   'hulls.groundOut': 'rebajado {size} mm',
   'hulls.doneBy': '{when}, por {by}',
+  'hulls.doneElsewhere':
+    'Reparación externa en {at}, no presenciada por la planta; comunicada por {by}, registrada {when}',
   'hulls.waitsForAcceptance': 'espera la aceptación de otra persona',
   'hulls.acceptedBy': 'aceptada · {by} · {at}',
   'hulls.refusedBy': 'rechazada · {by} · {at}',
