@@ -42,6 +42,8 @@ describe('material that nobody can name, at the station', () => {
     const hands = new Hands(await openTablet('/station/layer?part=UN-1-H', 'TAB-U', 'LAM-1'));
     await page.getByText('G-1').first().waitFor();
     await sayUnnamed(hands);
+    // Until it is kept, all that there was is sent.
+    await page.getByText('Kept', { exact: true }).waitFor();
     await page.getByText('All sent').waitFor({ timeout: 20_000 });
     expect([hands.taps, hands.fields]).toEqual([5, 1]);
     const [lot] = await service.asOwner<{ code: string; looks: string; role: string; photos: number }>(

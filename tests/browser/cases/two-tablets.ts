@@ -79,6 +79,7 @@ describe('two tablets on one hull', () => {
     await second.getByText('6 of 3 spots read').waitFor();
     const first = await tablet(`/station/sign?part=${HULL}-H&layer=L1`, 'TAB-T', 'INS-1');
     await first.getByRole('button', { name: 'Sign as INS-1' }).tap();
+    await first.getByText('made, signed').waitFor();
     await first.getByText('All sent').waitFor();
     expect(await second.getByText('· INS-1').count()).toBe(0);
     await second.clock.runFor(31_000);
