@@ -1,5 +1,5 @@
 import { register } from 'node:module';
-import { mkdtempSync, statfsSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
@@ -8,18 +8,6 @@ register('../typescript-hooks.mjs', import.meta.url);
 /** Speed over safety: what these databases hold is thrown away. */
 const SETTINGS = { fsync: 'off', synchronous_commit: 'off', full_page_writes: 'off', max_connections: '120' };
 
-const ROOM = 4e9;
-
-/** Hundreds of databases are made and dropped: in memory where the machine has such a folder with room in it. */
-const inMemory = () => {
-  try {
-    const { bavail, bsize } = statfsSync('/dev/shm');
-    return bavail * bsize > ROOM;
-  } catch {
-    return false;
-  }
-};
-
 /** Starts one PostgreSQL for the whole run and migrates the database that every test file gets a clone of. */
 export default async function start() {
   if (process.env.TEST_POSTGRES) return; // a run inside a run shares the server of the outer one
@@ -27,7 +15,7 @@ export default async function start() {
   const { startEmbedded } = await import(`${platform}/embedded/index.ts`);
   const { prepareRoles } = await import(`${platform}/database/roles.ts`);
   const { migrate } = await import(`${platform}/database/migrate.ts`);
-  const dataDir = mkdtempSync(join(inMemory() ? '/dev/shm' : tmpdir(), 'hull-record-test-'));
+  const dataDir = mkdtempSync(join(tmpdir(), 'hull-record-test-'));
   const stateDir = mkdtempSync(join(tmpdir(), 'hull-record-state-'));
   const server = await startEmbedded({ dataDir, stateDir, settings: SETTINGS, say: () => {} });
   const urls = await prepareRoles(server, dataDir);
