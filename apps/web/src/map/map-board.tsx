@@ -1,3 +1,4 @@
+import { HowSeen } from '../skin/how-seen.js';
 import type { PartKindName } from './part-kinds.js';
 import type { MapPoint, Skin } from '@hull-record/trade';
 import { useMemo, useRef, useState, type KeyboardEvent } from 'react';
@@ -72,12 +73,7 @@ export const MapBoard = ({ kind, skin, spots, cells, area, onArea, words }: MapB
         </Toggle>
       </div>
       <figcaption className="note soft">
-        {t('map.caption', {
-          from: t(`map.from.${frame.seenFrom}`),
-          bow: frame.bowLeft ? t('map.left') : t('map.right'),
-          length: figure(skin.lengthMm / 1000, 4),
-        })}
-        {skin.transom === undefined ? null : ` ${t('map.transom')}`} {t('manyMap.shades', { size: figure(size, 4) })}
+        <HowSeen skin={skin} frame={frame} /> {t('manyMap.shades', { size: figure(size, 4) })}
       </figcaption>
     </figure>
   );

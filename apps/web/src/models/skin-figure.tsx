@@ -1,4 +1,5 @@
 import { girthAt, zonesAlong, type Skin } from '@hull-record/trade';
+import { HowSeen } from '../skin/how-seen.js';
 import { frameOf } from '../skin/map-frame.js';
 import { SkinShapes } from '../skin/skin-shapes.js';
 import { useWords } from '../words/use-words.js';
@@ -35,12 +36,7 @@ export const SkinFigure = ({ kind, skin }: SkinFigureProps) => {
       </div>
       <p className="side note soft">{term('starboard')}</p>
       <figcaption className="note soft">
-        {t('map.caption', {
-          from: t(`map.from.${frame.seenFrom}`),
-          bow: frame.bowLeft ? t('map.left') : t('map.right'),
-          length,
-        })}
-        {skin.transom === undefined ? null : ` ${t('map.transom')}`}
+        <HowSeen skin={skin} frame={frame} />
       </figcaption>
     </figure>
   );

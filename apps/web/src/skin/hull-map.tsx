@@ -1,5 +1,6 @@
 import type { DefectView, PartView } from '@hull-record/contracts';
 import { checkPlace, placeOnMap, type Skin } from '@hull-record/trade';
+import { HowSeen } from './how-seen.js';
 import { DefectRing } from '../marks/defect-mark.js';
 import { Button } from '../ui/button.js';
 import { useWords } from '../words/use-words.js';
@@ -19,7 +20,7 @@ interface HullMapProps {
  * The skin is drawn in millimetres and grows with the page; rings stand over it, so that they keep their size.
  */
 export const HullMap = ({ part, skin, rowId }: HullMapProps) => {
-  const { t, term, figure } = useWords();
+  const { term } = useWords();
   const frame = frameOf(part.kind, skin);
   const spots = part.defects.filter(({ place }) => checkPlace(place, skin).length === 0);
   return (
@@ -33,12 +34,7 @@ export const HullMap = ({ part, skin, rowId }: HullMapProps) => {
       </div>
       <p className="side note soft">{term('starboard')}</p>
       <figcaption className="note soft">
-        {t('map.caption', {
-          from: t(`map.from.${frame.seenFrom}`),
-          bow: frame.bowLeft ? t('map.left') : t('map.right'),
-          length: figure(skin.lengthMm / 1000, 4),
-        })}
-        {skin.transom === undefined ? null : ` ${t('map.transom')}`}
+        <HowSeen skin={skin} frame={frame} />
       </figcaption>
     </figure>
   );

@@ -1,6 +1,7 @@
 import type { PartView } from '@hull-record/contracts';
 import { checkPlace, placeOnMap, type MapPoint, type Skin } from '@hull-record/trade';
 import { useRef, type MouseEvent } from 'react';
+import { HowSeen } from './how-seen.js';
 import { DefectRing } from '../marks/defect-mark.js';
 import { useWords } from '../words/use-words.js';
 import type { Frame } from './map-frame.js';
@@ -24,7 +25,7 @@ interface OverviewProps {
 
 /** The whole skin with the defects that are on it already. A touch puts the mark there; keys work in the loupe. */
 export const Overview = ({ of: { part, skin, frame, mark }, window, onTouch }: OverviewProps) => {
-  const { t, term, figure } = useWords();
+  const { t, term } = useWords();
   const board = useRef<HTMLDivElement>(null);
   const touched = (event: MouseEvent): void => {
     const box = board.current?.getBoundingClientRect();
@@ -55,11 +56,7 @@ export const Overview = ({ of: { part, skin, frame, mark }, window, onTouch }: O
       </div>
       <p className="side soft">{term('starboard')}</p>
       <figcaption className="soft">
-        {t('map.caption', {
-          from: t(`map.from.${frame.seenFrom}`),
-          bow: frame.bowLeft ? t('map.left') : t('map.right'),
-          length: figure(skin.lengthMm / 1000, 4),
-        })}
+        <HowSeen skin={skin} frame={frame} />
       </figcaption>
     </figure>
   );
