@@ -30,6 +30,8 @@ const leave = async (): Promise<void> => {
 };
 
 const receive = async (hand: Hand, code: string): Promise<void> => {
+  // The store's own page, which a link leaves, has a field of the same name.
+  await button('Receive it').waitFor();
   await hand.choose(field('Material'), 'RES-VE');
   await hand.type(field('Supplier'), 'Aldermoor Resins');
   await hand.type(field("Supplier's lot"), `S-${code}`);
