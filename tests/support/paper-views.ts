@@ -38,6 +38,7 @@ export const aRepair = (changes: Partial<RepairView> = {}): RepairView => ({
   readings: [someReadings(2, { what: 'Barcol hardness on the patch' })],
   verdicts: [],
   doneBy: ['L-11'],
+  outside: null,
   acceptance: 'Q-03, Wed 25 Nov 2026 14:20',
   ...changes,
 });

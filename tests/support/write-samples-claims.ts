@@ -37,7 +37,20 @@ const photo = (): Promise<Buffer> =>
     .png()
     .toBuffer();
 
-/** A valid request for each write about claims and warranty. */
+/** An outside repair as a dealer may report it: a gouge on the port side, with all that can be told. */
+export const REPAIRED: Fields = {
+  spots: [{ kind: 'gouge', place: PORT_SIDE, layer: 'L2', lengthMm: 180, widthMm: 40, depthMm: 3, note: 'a piling' }],
+  ...{ procedure: 'Ground out, laid up, faired.', taperRatio: 12.5, plies: ['mat 450', 'mat 450'] },
+  grindOutMm: { lengthMm: 320.5, widthMm: 180, depthMm: 3 },
+  geometry: { originalMm: 6.2, damageDepthMm: 3, taperMm: 40, patchMm: 3.1, sides: 'one' },
+  outside: {
+    ...{ at: 'Yard of the dealer', toldBy: 'work sheet 118', doneOn: '2026-01-03' },
+    ...{ material: 'vinyl ester of the yard', evidence: 'work sheet, photos' },
+  },
+  note: 'struck a piling',
+};
+
+/** A valid request for each write about claims and warranty, and about outside repairs that dealers report. */
 export const CLAIMS: Readonly<Record<string, MakeSample>> = {
   setWarrantyTerms: async (_shop, _n) => ({
     path: '/api/models/TS86/warranty-terms',
@@ -72,6 +85,18 @@ export const CLAIMS: Readonly<Record<string, MakeSample>> = {
     const claim = await shop.act(`/api/own-hulls/${n}/claims`, { ...FILED, ...by });
     const path = `/api/own-hulls/${n}/claims/${claim}/photos`;
     return { path, fields: { shows: 'HIN plate', ...by }, other: STATION, photo: await photo() };
+  },
+  reportOwnRepair: async (shop, n) => {
+    await shop.startHull(n);
+    const by = await dealerOf(shop, n);
+    return { path: `/api/own-hulls/${n}/outside-repairs`, fields: { ...REPAIRED, ...by }, other: { note: 'others' } };
+  },
+  addOwnRepairPhoto: async (shop, n) => {
+    await shop.startHull(n);
+    const by = await dealerOf(shop, n);
+    const repair = await shop.act(`/api/own-hulls/${n}/outside-repairs`, { ...REPAIRED, ...by });
+    const path = `/api/own-hulls/${n}/outside-repairs/${repair}/photos`;
+    return { path, fields: { shows: 'finished', ...by }, other: STATION, photo: await photo() };
   },
   decideClaim: async (shop, n) => ({
     path: `/api/claims/${await claimed(shop, n)}/decisions`,

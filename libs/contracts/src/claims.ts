@@ -11,23 +11,30 @@ export const CLAIM_PHOTOS = ['HIN plate', 'whole side', 'zone with scale', 'clos
 /** How it came to light; the last two are prompted, and are left out where hulls are compared. */
 export const FOUND_BY = ['owner or dealer', 'inspection of a hold', 'after a notice'] as const;
 
+/** Where a spot is, and how large. */
+export const SPOT = {
+  layer: Code.optional(),
+  place: Place,
+  lengthMm: size.optional(),
+  widthMm: size.optional(),
+  depthMm: size.optional(),
+  counted: z.number().int().positive().max(100_000).optional(),
+  countedAreaM2: z.number().positive().max(1_000).optional(),
+  note: Text.optional(),
+};
+
+type Counted = { readonly counted?: number | undefined; readonly countedAreaM2?: number | undefined };
+export const isCounted = (spot: Counted): boolean =>
+  (spot.counted === undefined) === (spot.countedAreaM2 === undefined);
+export const COUNTED = {
+  path: ['countedAreaM2'],
+  message: 'a count needs the area it was counted in, and the area a count',
+};
+
 /** A spot of what is claimed, on a part of the hull; it becomes a defect. */
 export const ClaimedSpot = z
-  .object({
-    part: Code.optional().describe('default: the hull molding'),
-    layer: Code.optional(),
-    place: Place,
-    lengthMm: size.optional(),
-    widthMm: size.optional(),
-    depthMm: size.optional(),
-    counted: z.number().int().positive().max(100_000).optional(),
-    countedAreaM2: z.number().positive().max(1_000).optional(),
-    note: Text.optional(),
-  })
-  .refine((spot) => (spot.counted === undefined) === (spot.countedAreaM2 === undefined), {
-    path: ['countedAreaM2'],
-    message: 'a count needs the area it was counted in, and the area a count',
-  })
+  .object({ part: Code.optional().describe('default: the hull molding'), ...SPOT })
+  .refine(isCounted, COUNTED)
   .meta({ id: 'ClaimedSpot' });
 export type ClaimedSpot = z.output<typeof ClaimedSpot>;
 

@@ -20,7 +20,24 @@ const FILED = {
   },
 };
 
-/** One request for each route about claims and warranty. All of it is invented. */
+const REPAIRED = {
+  spots: [
+    {
+      ...{ kind: 'gouge', place: { surface: 'shell', side: 'port', fromTransomMm: 5_100, girthMm: 640 } },
+      ...{ lengthMm: 180, widthMm: 40, depthMm: 3 },
+    },
+  ],
+  ...{ procedure: 'Ground out to sound laminate, laid up again, faired, gel coat sprayed.', taperRatio: 12 },
+  grindOutMm: { lengthMm: 320, widthMm: 180, depthMm: 3 },
+  plies: ['mat 450', 'mat 450', 'mat 450'],
+  outside: {
+    ...{ at: 'Yard of the dealer, North Landing', toldBy: 'the yard’s own work sheet', doneOn: '2026-05-12' },
+    ...{ material: 'vinyl ester repair resin of the yard, mat of the yard', evidence: 'work sheet 118, photos' },
+  },
+  note: 'Struck a piling.',
+};
+
+/** One request for each route about claims and warranty, and about repairs that dealers report. All of it is invented. */
 export const EXAMPLES_OF_CLAIMS = {
   setWarrantyTerms: told({
     ...{
@@ -40,6 +57,8 @@ export const EXAMPLES_OF_CLAIMS = {
   fileOwnClaim: told({ enteredBy: 'DEA-01', ...FILED }),
   addClaimPhoto: told({ enteredBy: 'WAR-01', shows: 'close-up with ruler' }),
   addOwnClaimPhoto: told({ enteredBy: 'DEA-01', shows: 'HIN plate' }),
+  reportOwnRepair: told({ enteredBy: 'DEA-01', ...REPAIRED }),
+  addOwnRepairPhoto: told({ enteredBy: 'DEA-01', shows: 'finished' }),
   decideClaim: told({
     ...{
       enteredBy: 'WAR-01',

@@ -23,6 +23,7 @@ export * from './charts.js';
 export * from './owners.js';
 export * from './warranty.js';
 export * from './claims.js';
+export * from './own-repairs.js';
 export * from './case-answer.js';
 export * from './case-places.js';
 export * from './case-forecast.js';

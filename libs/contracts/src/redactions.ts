@@ -4,7 +4,7 @@ import { Day, Envelope, Instant, receipt, Text } from './envelope.js';
 const NoNames = Text.describe('no personal data here: it is kept in the journal for good');
 
 /** Facts whose freely written text may name an owner, and the field it stands in. */
-export const FREE_TEXT_KINDS = ['claim', 'claim decision', 'claim mark', 'defect', 'life fact'] as const;
+export const FREE_TEXT_KINDS = ['claim', 'claim decision', 'claim mark', 'defect', 'repair', 'life fact'] as const;
 
 export const ORIGINALS = ['erased', 'kept apart', 'in the journal'] as const;
 const Original = z

@@ -1,10 +1,13 @@
 import { z } from 'zod';
 import { AmountView, Taken } from './amount.js';
-import { Code, Envelope, Instant, Nonconformity, Text, receipt } from './envelope.js';
+import { Code, Day, Envelope, Instant, Nonconformity, Text, receipt } from './envelope.js';
 import { ReadingView } from './readings.js';
 import { VerdictView } from './verdicts.js';
 
 const mm = z.number().positive().max(20_000);
+
+/** What a picture of an outside repair shows. */
+export const REPAIR_PHOTOS = ['before', 'ground out', 'laid up', 'finished', 'other'] as const;
 
 /** A structural repair as planned or done, mm. It is judged: taper, and the patch against what it replaces. */
 export const RepairGeometry = z
@@ -35,9 +38,8 @@ export const OutsideRepair = z
   .meta({ id: 'OutsideRepair' });
 export type OutsideRepair = z.output<typeof OutsideRepair>;
 
-/** A repair as it was done. Ask the data sheet, local codes and licensed or certified practice before structural work. */
-export const RecordRepair = Envelope.extend({
-  defects: z.array(z.uuid()).min(1).max(60),
+/** What was done, of every repair. */
+export const RepairWork = {
   procedure: Text,
   taperRatio: z
     .number()
@@ -48,6 +50,12 @@ export const RecordRepair = Envelope.extend({
   grindOutMm: z.object({ lengthMm: mm, widthMm: mm, depthMm: mm }).optional(),
   geometry: RepairGeometry.optional().describe('of a structural repair; it is judged'),
   plies: z.array(Text).max(40).default([]),
+};
+
+/** A repair as it was done. Ask the data sheet, local codes and licensed or certified practice before structural work. */
+export const RecordRepair = Envelope.extend({
+  defects: z.array(z.uuid()).min(1).max(60),
+  ...RepairWork,
   doneBy: z.array(Code).max(40).default([]).describe('badges; of an outside repair none'),
   outside: OutsideRepair.optional().describe('of a repair that was done at a yard or dealer'),
   used: z.array(Taken).max(100).default([]),
@@ -93,7 +101,17 @@ export const RepairView = z
     verdicts: z.array(VerdictView),
     plies: z.array(z.string()),
     doneBy: z.array(z.string()),
-    outside: OutsideRepair.nullable(),
+    outside: OutsideRepair.nullable().describe('the plant did not witness it'),
+    reportedBy: z.string().nullable().describe('of an outside repair: code of the dealer who reported it'),
+    note: z.string().nullable(),
+    photos: z.array(
+      z.object({
+        id: z.uuid(),
+        shows: z.enum(REPAIR_PHOTOS),
+        originalSha256: z.string(),
+        redactedOn: Day.nullable().describe('day on which areas of it were blacked out'),
+      }),
+    ),
     reInspections: z.array(z.object({ passed: z.boolean(), by: z.string(), at: Instant, note: z.string().nullable() })),
     used: z.array(z.object({ id: z.uuid(), lot: z.string(), lotId: z.uuid(), amount: AmountView })),
     readings: z.array(ReadingView),

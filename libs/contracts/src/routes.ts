@@ -15,6 +15,7 @@ import { checkRoutes } from './check-routes.js';
 import { chartRoutes } from './chart-routes.js';
 import { caseRoutes } from './case-routes.js';
 import { claimRoutes } from './claim-routes.js';
+import { ownRepairRoutes } from './own-repair-routes.js';
 import { qualityRoutes } from './quality-routes.js';
 import { ownerRoutes } from './owner-routes.js';
 import { figureRoutes } from './figure-routes.js';
@@ -45,6 +46,7 @@ export const routes = {
   ...chartRoutes,
   ...ownerRoutes,
   ...claimRoutes,
+  ...ownRepairRoutes,
   ...caseRoutes,
   ...holdRoutes,
   ...certificateRoutes,

@@ -98,7 +98,20 @@ export interface RepairView {
   readonly readings: readonly ReadingsView[];
   readonly verdicts: readonly VerdictView[];
   readonly doneBy: readonly string[];
+  /** Of one that was done elsewhere; null of one of the plant. */
+  readonly outside: OutsideRepairView | null;
   readonly acceptance: string | null;
+}
+
+/** What is known of a repair that was done elsewhere: nobody of the plant witnessed it. */
+export interface OutsideRepairView {
+  readonly done: string;
+  /** In words; empty when lots of the plant tell it. */
+  readonly material: string;
+  /** From whom it is known, with the evidence and who reported it. */
+  readonly knownFrom: string;
+  readonly note: string | null;
+  readonly photos: string;
 }
 
 /** Something that broke a rule and was recorded all the same; null disposition while it is open. */

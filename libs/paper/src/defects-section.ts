@@ -1,5 +1,5 @@
-import type { DefectView, NonconformityView, RepairView } from './build-record-view.js';
-import { facts } from './facts.js';
+import type { DefectView, NonconformityView, OutsideRepairView, RepairView } from './build-record-view.js';
+import { facts, type Fact } from './facts.js';
 import type { Block } from './flow.js';
 import type { Fonts } from './fonts.js';
 import { para } from './paragraph.js';
@@ -58,11 +58,12 @@ export const repairSection = (fonts: Fonts, repair: RepairView): readonly Block[
     fonts,
     [
       ['Defects', repair.defects.join(', '), 'code'],
-      ['When', repair.when],
+      [repair.outside === null ? 'When' : 'Recorded', repair.when],
       ['Procedure', repair.procedure],
       ['Geometry', repair.geometry],
       ['Plies', repair.plies],
       ['Done by', repair.doneBy.join(', '), 'code'],
+      ...(repair.outside === null ? [] : elsewhere(repair.outside)),
     ],
     0,
   ),
@@ -70,4 +71,13 @@ export const repairSection = (fonts: Fonts, repair: RepairView): readonly Block[
   ...readingsTables(fonts, repair.readings),
   ...verdictsTable(fonts, repair.verdicts),
   stamp(fonts, [para('Acceptance', 'bold'), para(repair.acceptance ?? 'not accepted')], repair.acceptance !== null),
+];
+
+const elsewhere = ({ done, material, knownFrom, note, photos }: OutsideRepairView): readonly Fact[] => [
+  ['Witness', 'not witnessed by the plant', 'bold'],
+  ['Done', done],
+  ['Material', material],
+  ['Known from', knownFrom],
+  ['Note', note],
+  ['Photos', photos],
 ];

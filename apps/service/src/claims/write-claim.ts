@@ -1,10 +1,10 @@
-import type { ClaimedSpot, FileClaim } from '@hull-record/contracts';
+import type { FileClaim } from '@hull-record/contracts';
 import type { Skin } from '@hull-record/trade';
 import type { Fact } from '../platform/facts/fact.js';
-import { standing } from '../platform/facts/standing.js';
+import { partOfHull, partsOfHull } from '../platform/lookups/find-part-of-hull.js';
 import { keepText } from '../platform/texts/keep-text.js';
 import { writeDefect } from '../platform/defects/write-defect.js';
-import { InvalidRequest, Unprocessable } from '../platform/refusals.js';
+import { InvalidRequest } from '../platform/refusals.js';
 import { ClaimEntity } from './claim.entity.js';
 import { photosAsked } from './photos-asked.js';
 import { surveySays } from './survey-says.js';
@@ -27,7 +27,7 @@ export interface FiledClaim {
 
 /** Writes a claim, and a defect for each of its spots. */
 export const writeClaim = async (fact: Fact, claim: ToWrite): Promise<FiledClaim> => {
-  const parts = await partsOf(fact, claim.hullId);
+  const parts = await partsOfHull(fact.tx, claim.hullId);
   const number = await nextClaim(fact, claim.hullId);
   const says = surveySays(claim, await skinOf(fact, claim.hullId));
   const claimId = await fact.insert(ClaimEntity, {
@@ -42,33 +42,12 @@ export const writeClaim = async (fact: Fact, claim: ToWrite): Promise<FiledClaim
   });
   const defects: string[] = [];
   for (const [i, spot] of claim.spots.entries()) {
-    const part = partOf(parts, spot, i);
+    const part = partOfHull(parts, spot.part, `/spots/${i}/part`);
     const told = { ...spot, kind: claim.kind, grade: claim.grade };
     const written = await writeDefect(fact, part.id, told, `/spots/${i}`, claimId);
     defects.push(`D${written.number} of ${part.number}`);
   }
   return { mark: `C${number}`, defects, photosAsked: photosAsked([]), says };
-};
-
-interface PartRow {
-  readonly id: string;
-  readonly number: string;
-  readonly kind: string;
-}
-
-const partsOf = (fact: Fact, hullId: string): Promise<PartRow[]> =>
-  fact.tx.query<PartRow[]>(
-    `select p.root as id, p.number, p.kind from fact.joint j join fact.part p on p.root = j.part_id and ${standing('p')}
-     where j.hull_id = $1 and ${standing('j')} order by p.number`,
-    [hullId],
-  );
-
-/** @throws Unprocessable `not-in-hull` */
-const partOf = (parts: readonly PartRow[], { part }: ClaimedSpot, i: number): PartRow => {
-  const found = parts.find(({ number, kind }) => (part === undefined ? kind === 'hull molding' : number === part));
-  if (found) return found;
-  const named = part === undefined ? 'The hull has no hull molding on record' : `Part ${part} is not in this hull`;
-  throw new Unprocessable('not-in-hull', `${named}: name a part of it.`, `/spots/${i}/part`);
 };
 
 const skinOf = async (fact: Fact, hullId: string): Promise<Skin | null> => {

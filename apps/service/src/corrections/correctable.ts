@@ -12,6 +12,7 @@ export const CORRECTABLE: Readonly<Record<string, CorrectedKind | null>> = {
   defect: 'defect',
   photo: null,
   repair: null,
+  repair_photo: null,
   acceptance: null,
   disposition: null,
   joint: null,
@@ -103,6 +104,7 @@ export const GOES_WITH: Readonly<Record<string, readonly { readonly table: strin
   ],
   repair: [
     { table: 're_inspection', column: 'repair_id' },
+    { table: 'repair_photo', column: 'repair_id' },
     { table: 'used', column: 'into_id' },
     { table: 'reading', column: 'of_id' },
     { table: 'acceptance', column: 'repair_id' },

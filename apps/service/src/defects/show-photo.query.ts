@@ -5,7 +5,7 @@ import { shownOf } from '../platform/photos/shown-of.sql.js';
 import { PhotoStore } from '../platform/photos/photo-store.js';
 import { NotThere } from '../platform/refusals.js';
 
-const FIND = ['photo', 'lot_photo', 'claim_photo']
+const FIND = ['photo', 'lot_photo', 'claim_photo', 'repair_photo']
   .map(
     (table) => `select ${shownOf('p')} as shown from fact.${table} p where p.id::text = lower($1) and ${standing('p')}`,
   )

@@ -79,6 +79,7 @@ export const toRepairView = (row: RepairRow, making: Making): RepairView => ({
   plies: row.plies,
   doneBy: row.done_by,
   outside: row.outside,
+  ...{ reportedBy: row.reported_by, note: row.note, photos: row.photos },
   reInspections: row.re_inspections,
   used: making.used
     .filter((used) => used.into_id === row.id)

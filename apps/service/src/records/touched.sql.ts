@@ -44,6 +44,7 @@ const OF_PARTS = [
   ),
   `select x.id, x.root, v.root, x.recorded_at, null from fact.acceptance x join versions v on v.id = x.repair_id`,
   `select x.id, x.root, p.root, x.recorded_at, p.left_at from fact.repair_defect x join places p on p.root = x.repair_id`,
+  `select x.id, x.root, p.root, x.recorded_at, p.left_at from fact.repair_photo x join places p on p.root = x.repair_id`,
   `select x.id, x.root, p.root, x.recorded_at, p.left_at from fact.used x join places p on p.root = x.into_id`,
   `select x.id, x.root, p.root, x.recorded_at, p.left_at from fact.reading x join places p on p.root = x.of_id`,
   `select x.id, x.root, p.root, x.recorded_at, p.left_at from fact.verdict x join places p on p.root = x.about_id`,

@@ -112,7 +112,14 @@ const DESCRIBED: Readonly<Record<string, Described>> = {
   },
   repair: {
     subject: `'Record of ' || ${versionOf('repair', 'x.id')}`,
-    values: [['procedure', 'text', 'x.procedure']],
+    values: [
+      ['procedure', 'text', 'x.procedure'],
+      ['note', 'text', textOf('x', 'note')],
+    ],
+  },
+  repair_photo: {
+    subject: `'Photo of ' || ${versionOf('repair', 'x.repair_id')}`,
+    values: [['SHA-256 of the original', 'text', 'x.original_sha256']],
   },
   touch_up: {
     subject: `'Record of ' || ${versionOf('touch_up', 'x.id')}`,

@@ -7,6 +7,7 @@ const WRITTEN: Readonly<Record<string, string | null>> = {
   note: null,
   acceptance_note: null,
   toldBy: 'somebody there',
+  evidence: 'left out here',
 };
 
 /**

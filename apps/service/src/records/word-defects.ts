@@ -7,6 +7,7 @@ import type { RecordFacts } from './record-facts.js';
 import { identity, wordDisposition } from './word-judgements.js';
 import { iso4628 } from '../platform/views/to-view.js';
 import { verdictsOf } from '../platform/views/verdicts.js';
+import { wordOutside } from './word-outside.js';
 import { wordPhotos, type Pictures } from './word-photos.js';
 import { wordReadings } from './word-readings.js';
 import { wordUsed } from './word-used.js';
@@ -109,6 +110,7 @@ export const wordRepairs = (facts: RecordFacts, part: PartRow, time: PlantTime):
         row.outside === null
           ? row.done_by
           : [`outside repair, at ${row.outside.at}, recorded from ${row.outside.toldBy}`],
+      outside: wordOutside(row, wordUsed(facts, row.id).length > 0),
       acceptance:
         [acceptanceOf(row, time), ...row.re_inspections.map((again) => wordAgain(again, time))]
           .filter((said) => said !== null)
@@ -127,6 +129,7 @@ export const wordTouchUps = (facts: RecordFacts, part: PartRow, time: PlantTime)
         mark: row.mark,
         defects: [],
         when: time.at(row.happened_at),
+        outside: null,
         geometry: '',
         plies: '',
         readings: [],

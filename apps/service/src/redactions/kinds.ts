@@ -1,7 +1,7 @@
 import type { RedactText } from '@hull-record/contracts';
 import { claimMark } from '../platform/claims/claim.sql.js';
 import { standing } from '../platform/facts/standing.js';
-import { defectMark } from '../platform/marks/marks.js';
+import { defectMark, repairMark } from '../platform/marks/marks.js';
 import type { FreeText } from '../platform/texts/free-texts.js';
 
 type Kind = RedactText['kind'];
@@ -19,6 +19,8 @@ const HULL_OF_PART = (part: string): string =>
   `(select j.hull_id from fact.joint j where j.part_id = ${part} and ${standing('j')} limit 1)`;
 const OF_DEFECT = `(select ${defectMark('d')} || ' of ' || p.number from fact.defect d join fact.part p on p.id = d.part_id
   where d.id = x.defect_id)`;
+const OF_REPAIR = `(select ${repairMark('r')} || ' of ' || p.number from fact.repair r join fact.part p on p.id = r.part_id
+  where r.id = x.repair_id)`;
 
 export const KINDS: Readonly<Record<Kind, KindOfText>> = {
   claim: { table: 'claim', field: 'symptoms', hull: 'x.hull_id', mark: claimMark('x') },
@@ -33,6 +35,10 @@ export const KINDS: Readonly<Record<Kind, KindOfText>> = {
   defect: {
     ...{ table: 'defect', field: 'note', hull: HULL_OF_PART('x.part_id') },
     mark: `${defectMark('x')} || ' of ' || (select p.number from fact.part p where p.id = x.part_id)`,
+  },
+  repair: {
+    ...{ table: 'repair', field: 'note', hull: HULL_OF_PART('x.part_id') },
+    mark: `${repairMark('x')} || ' of ' || (select p.number from fact.part p where p.id = x.part_id)`,
   },
   // What the service notes of itself when a hull is started is no text of anybody.
   'life fact': {
@@ -49,5 +55,10 @@ export const PHOTOS: readonly { readonly table: string; readonly hull: string; r
     mark: OF_DEFECT,
   },
   { table: 'claim_photo', hull: ofClaim('c.hull_id'), mark: `${ofClaim(claimMark('c'))} || ', ' || x.shows` },
+  {
+    table: 'repair_photo',
+    hull: HULL_OF_PART('(select r.part_id from fact.repair r where r.id = x.repair_id)'),
+    mark: `${OF_REPAIR} || ', ' || x.shows`,
+  },
   { table: 'lot_photo', hull: 'null::uuid', mark: `(select l.code from fact.lot l where l.id = x.lot_id)` },
 ];

@@ -33,4 +33,11 @@ export class RepairEntity extends FactRow {
   /** What is known of it when it was done elsewhere. */
   @Column('jsonb', { nullable: true })
   outside!: object | null;
+
+  /** The dealer who reported it, of a repair that was done elsewhere. */
+  @Column('uuid', { name: 'dealer_id', nullable: true })
+  dealerId!: string | null;
+
+  @Column('text', { nullable: true })
+  note!: string | null;
 }

@@ -17,3 +17,9 @@ export const ownClaimsQuery = (number: string) =>
     queryKey: ['own claims', number],
     queryFn: ({ signal }) => ask('/api/own-hulls/:number/claims', { number }, { signal }),
   });
+
+export const ownRepairsQuery = (number: string) =>
+  queryOptions({
+    queryKey: ['own repairs', number],
+    queryFn: ({ signal }) => ask('/api/own-hulls/:number/outside-repairs', { number }, { signal }),
+  });

@@ -140,7 +140,6 @@ export const claimsEn = {
   'term.whole side': 'whole side',
   'term.zone with scale': 'zone with scale',
   'term.close-up with ruler': 'close-up with ruler',
-  'term.other': 'other',
   'term.round': 'flat and round',
   'term.irregular': 'irregular',
   'term.removed at the spots': 'removed at the spots',

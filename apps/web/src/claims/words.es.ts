@@ -142,7 +142,6 @@ export const claimsEs: Readonly<Record<keyof typeof claimsEn, string>> = {
   'term.whole side': 'costado entero',
   'term.zone with scale': 'zona con escala',
   'term.close-up with ruler': 'primer plano con regla',
-  'term.other': 'otra',
   'term.round': 'planas y redondas',
   'term.irregular': 'irregulares',
   'term.removed at the spots': 'retirado en los puntos',

@@ -2,6 +2,7 @@ import type { PartView, RepairView } from '@hull-record/contracts';
 import { CAUTIONS } from '@hull-record/trade';
 import { Fragment } from 'react';
 import { mark, stamp } from '../marks/mark.js';
+import { Shots } from '../record/shots.js';
 import { Verdicts } from '../record/verdicts.js';
 import { Fold } from '../ui/fold.js';
 import { Table, type Column } from '../ui/table.js';
@@ -49,7 +50,8 @@ interface RepairProps {
   readonly repair: RepairView;
 }
 
-const Done = ({ repair: { procedure, taperRatio, grindOutMm, plies, doneBy, outside, happenedAt } }: RepairProps) => {
+const Done = ({ repair }: RepairProps) => {
+  const { procedure, taperRatio, grindOutMm, plies, doneBy, outside, happenedAt } = repair;
   const { t, figure } = useWords();
   const size =
     grindOutMm && [grindOutMm.lengthMm, grindOutMm.widthMm, grindOutMm.depthMm].map((side) => figure(side, 4));
@@ -68,28 +70,39 @@ const Done = ({ repair: { procedure, taperRatio, grindOutMm, plies, doneBy, outs
         {outside === null ? (
           <Text of="hulls.doneBy" with={{ when: <Moment at={happenedAt} />, by: doneBy.join(', ') }} />
         ) : (
-          <Elsewhere of={outside} told={happenedAt} />
+          <Elsewhere repair={repair} of={outside} />
         )}
       </p>
+      <Shots photos={repair.photos} />
     </>
   );
 };
 
 /** A repair that nobody of the plant did or saw: where it was done, and from whom that is known. */
-const Elsewhere = ({ of, told }: { readonly of: NonNullable<RepairView['outside']>; readonly told: string }) => (
-  <>
-    <Text of="hulls.doneElsewhere" with={{ at: of.at, by: of.toldBy, when: <Moment at={told} /> }} />
-    {[of.when, of.material, of.evidence].flatMap((each, i) =>
-      each === undefined
-        ? []
-        : [
-            <Fragment key={i}>
-              . <Said text={each} />
-            </Fragment>,
-          ],
-    )}
-  </>
-);
+const Elsewhere = ({ repair, of }: RepairProps & { readonly of: NonNullable<RepairView['outside']> }) => {
+  const { t } = useWords();
+  const { happenedAt, reportedBy, note } = repair;
+  return (
+    <>
+      <Text of="hulls.doneElsewhere" with={{ at: of.at, by: of.toldBy, when: <Moment at={happenedAt} /> }} />
+      {reportedBy === null ? null : `. ${t('hulls.reportedByDealer', { dealer: reportedBy })}`}
+      {(
+        [
+          ['hulls.outsideDone', of.when],
+          ['hulls.outsideMaterial', of.material],
+          ['hulls.outsideEvidence', of.evidence],
+          ['hulls.outsideNote', note ?? undefined],
+        ] as const
+      ).map(([label, said]) =>
+        said === undefined ? null : (
+          <Fragment key={label}>
+            . {t(label)}: <Said text={said} />
+          </Fragment>
+        ),
+      )}
+    </>
+  );
+};
 
 const Acceptance = ({ repair: { acceptance: given } }: RepairProps) => {
   const { t } = useWords();

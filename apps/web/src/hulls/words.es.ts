@@ -104,6 +104,11 @@ export const hullsEs = {
   'hulls.doneBy': '{when}, por {by}',
   'hulls.doneElsewhere':
     'Reparación externa en {at}, no presenciada por la planta; comunicada por {by}, registrada {when}',
+  'hulls.reportedByDealer': 'comunicada por el distribuidor {dealer}',
+  'hulls.outsideDone': 'Hecha',
+  'hulls.outsideMaterial': 'Material, según se dijo',
+  'hulls.outsideEvidence': 'Pruebas',
+  'hulls.outsideNote': 'Nota',
   'hulls.waitsForAcceptance': 'espera la aceptación de otra persona',
   'hulls.acceptedBy': 'aceptada · {by} · {at}',
   'hulls.refusedBy': 'rechazada · {by} · {at}',

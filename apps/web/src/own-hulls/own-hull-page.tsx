@@ -9,10 +9,11 @@ import { Facts, Page } from '../ui/page.js';
 import { useWords } from '../words/use-words.js';
 import { OwnCertificateCell } from './own-certificate.js';
 import { OwnClaims } from './own-claims.js';
+import { OwnRepairs } from './own-repairs.js';
 
 const route = getRouteApi('/own-hulls/$number');
 
-/** One own hull: its papers, and the claims on it. */
+/** One own hull: its papers, the claims on it, and its repairs done outside the plant. */
 export const OwnHullPage = () => (
   <AfterSaleWords>
     <One />
@@ -33,6 +34,7 @@ const One = () => {
           <>
             <Papers hull={hull} />
             <OwnClaims number={hull.number} />
+            <OwnRepairs number={hull.number} />
           </>
         )}
       </Answer>

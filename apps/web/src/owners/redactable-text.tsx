@@ -72,6 +72,7 @@ const KINDS = {
   'claim decision': 'owners.textOfDecision',
   'claim mark': 'owners.textOfMark',
   defect: 'owners.textOfDefect',
+  repair: 'owners.textOfRepair',
   'life fact': 'owners.textOfLife',
 } as const;
 

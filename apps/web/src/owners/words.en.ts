@@ -78,6 +78,7 @@ export const ownersEn = {
   'owners.textOfDecision': 'Reason of a decision on claim',
   'owners.textOfMark': 'How claim came to light',
   'owners.textOfDefect': 'Note of defect',
+  'owners.textOfRepair': 'Note of repair',
   'owners.textOfLife': 'Note of',
   'owners.redact': 'Give it another wording',
   'owners.redactAgain': 'Word it anew',

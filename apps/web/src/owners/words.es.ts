@@ -80,6 +80,7 @@ export const ownersEs = {
   'owners.textOfDecision': 'Motivo de una decisión sobre la reclamación',
   'owners.textOfMark': 'Cómo salió a la luz la reclamación',
   'owners.textOfDefect': 'Nota del defecto',
+  'owners.textOfRepair': 'Nota de la reparación',
   'owners.textOfLife': 'Nota de',
   'owners.redact': 'Darle otra redacción',
   'owners.redactAgain': 'Redactarlo de nuevo',

@@ -1,4 +1,4 @@
-import type { PartView } from '@hull-record/contracts';
+import type { DefectView, PartView } from '@hull-record/contracts';
 import { checkPlace, placeOnMap, type MapPoint, type Skin } from '@hull-record/trade';
 import { useRef, type MouseEvent } from 'react';
 import { HowSeen } from './how-seen.js';
@@ -8,9 +8,14 @@ import type { Frame } from './map-frame.js';
 import type { MapWindow } from './map-window.js';
 import { SkinShapes } from './skin-shapes.js';
 
+/** A part as the map shows it, with the defects that are there. */
+export interface MappedPart extends Pick<PartView, 'kind' | 'number'> {
+  readonly defects: readonly Pick<DefectView, 'id' | 'mark' | 'place' | 'state'>[];
+}
+
 /** What is drawn: the skin of a part on its board, and where the new mark is. */
 export interface Drawn {
-  readonly part: PartView;
+  readonly part: MappedPart;
   readonly skin: Skin;
   readonly frame: Frame;
   readonly mark: MapPoint | undefined;

@@ -1,4 +1,3 @@
-import type { PartView } from '@hull-record/contracts';
 import { movedPlace, nearestPlace, placeOnMap, type MapPoint, type Place, type Skin } from '@hull-record/trade';
 import { useState, type KeyboardEvent } from 'react';
 import { useWords } from '../words/use-words.js';
@@ -6,10 +5,10 @@ import { Loupe } from './loupe.js';
 import { frameOf } from './map-frame.js';
 import { seeing, windowAround, zoomed, type Board } from './map-window.js';
 import { MapPad } from './map-pad.js';
-import { Overview } from './overview.js';
+import { Overview, type MappedPart } from './overview.js';
 
 interface TouchMapProps {
-  readonly part: PartView;
+  readonly part: MappedPart;
   readonly skin: Skin;
   /** Where the mark is; undefined before the map was touched. */
   readonly place: Place | undefined;

@@ -62,6 +62,8 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
   ...{ decideClaim: ['warranty'], markClaim: ['warranty', 'quality'], addClaimPhoto: ['warranty', 'quality'] },
   ...{ listClaims: CLAIMS, readClaim: CLAIMS },
   ...{ fileOwnClaim: ['dealer'], listOwnClaims: ['dealer'], addOwnClaimPhoto: ['dealer'] },
+  ...{ reportOwnRepair: ['dealer'], listOwnRepairs: ['dealer'] },
+  ...{ addOwnRepairPhoto: ['dealer'], showOwnRepairPhoto: ['dealer'] },
   // cases
   ...{ openCase: CASES, freezeCase: CASES, lookAtCase: CASES },
   ...{ listCases: CLAIMS, readCase: CLAIMS, readLook: CLAIMS, inquiryReport: CLAIMS, computeLookAgain: CASES },

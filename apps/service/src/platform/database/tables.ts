@@ -53,6 +53,7 @@ import { PersonEntity } from '../../people/person.entity.js';
 import { ReadingEntity } from '../../readings/reading.entity.js';
 import { AcceptanceEntity } from '../../repairs/acceptance.entity.js';
 import { RepairDefectEntity } from '../../repairs/repair-defect.entity.js';
+import { RepairPhotoEntity } from '../../repairs/repair-photo.entity.js';
 import { RepairEntity } from '../../repairs/repair.entity.js';
 import { ContainerEntity, ContainerFactEntity } from '../../store/container.entity.js';
 import { HoldEntity, HoldLiftEntity } from '../store/hold.entity.js';
@@ -153,7 +154,8 @@ export const TABLES = [
   ...[ModelEntity, ScheduleEntity, ScheduleLayerEntity, MoldEntity],
   ...[HullEntity, HullNumberEntity, PartEntity, JointEntity, LifeFactEntity],
   ...[LayerRecordEntity, UsedEntity, ReadingEntity, SignatureEntity],
-  ...[DefectEntity, PhotoEntity, RepairEntity, RepairDefectEntity, AcceptanceEntity, DispositionEntity],
+  ...[DefectEntity, PhotoEntity, RepairEntity, RepairDefectEntity, RepairPhotoEntity],
+  ...[AcceptanceEntity, DispositionEntity],
   ...[LotCompositionEntity, ComposedLotEntity, PlaceSourceEntity, PlaceRoleEntity],
   ...[PartNumberEntity, ExposureEntity, StaleExposureEntity],
   ClimatePointEntity,

@@ -15,6 +15,7 @@ export const FREE_TEXTS: readonly FreeText[] = [
   { table: 'claim_mark', field: 'reason' },
   { table: 'defect', field: 'note' },
   { table: 'life_fact', field: 'note' },
+  { table: 'repair', field: 'note' },
 ];
 
 /** What stands in a column in the place of a text that lies apart, before the 64 digits of its commitment. */

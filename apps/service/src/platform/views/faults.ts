@@ -1,5 +1,5 @@
 import type { EntityManager } from 'typeorm';
-import type { OutsideRepair, TouchedSpots, RepairGeometry } from '@hull-record/contracts';
+import type { OutsideRepair, REPAIR_PHOTOS, TouchedSpots, RepairGeometry } from '@hull-record/contracts';
 import type { Place } from '@hull-record/trade';
 import { standing } from '../facts/standing.js';
 import { identityOf } from '../facts/unproved.js';
@@ -86,6 +86,14 @@ export const loadDefects = (
   asOf: string,
 ): Promise<DefectRow[]> => tx.query(DEFECTS, [of.parts ?? [], of.roots ?? [], asOf]);
 
+/** `redactedOn` is a day or null. */
+interface PhotoOfRepair {
+  readonly id: string;
+  readonly shows: (typeof REPAIR_PHOTOS)[number];
+  readonly originalSha256: string;
+  readonly redactedOn: string | null;
+}
+
 export interface RepairRow {
   readonly id: string;
   readonly mark: string;
@@ -103,6 +111,13 @@ export interface RepairRow {
   readonly acceptance_note: string | null;
   readonly acceptance_identity: string | null;
   readonly outside: OutsideRepair | null;
+  /** Of an outside repair: the dealer who reported it, by id, by code, and as papers name one. */
+  readonly dealer_id: string | null;
+  readonly reported_by: string | null;
+  readonly reporter: string | null;
+  readonly note: string | null;
+  /** In the order in which they were added. */
+  readonly photos: PhotoOfRepair[];
   readonly re_inspections: { passed: boolean; by: string; at: string; note: string | null }[];
   readonly happened_at: Date;
 }
@@ -112,11 +127,16 @@ const REPAIRS = `
     array(select ${defectMark('d')} from fact.repair_defect x join fact.defect d on d.root = x.defect_id and ${standing('d', '$2')}
       where x.repair_id = r.root and ${standing('x', '$2')} order by d.number) as defects,
     r.procedure, r.taper_ratio, r.grind_out_mm, r.geometry, r.plies, r.outside,
+    r.dealer_id, b.code as reported_by, b.name || ' (' || b.code || ')' as reporter, ${textOf('r', 'note')} as note,
+    coalesce((select json_agg(json_build_object('id', f.id, 'shows', f.shows, 'originalSha256', f.original_sha256, 'redactedOn', ${redactedOn('f')})
+        order by f.recorded_at, f.id)
+      from fact.repair_photo f where f.repair_id = r.root and ${standing('f', '$2')}), '[]') as photos,
     coalesce((select json_agg(json_build_object('passed', ri.passed, 'by', iw.badge, 'at', ri.happened_at, 'note', ri.note) order by ri.happened_at, ri.id)
       from fact.re_inspection ri join fact.person iw on iw.id = ri.inspected_by where ri.repair_id = r.id and ${standing('ri', '$2')}), '[]') as re_inspections,
     array(select w.badge from fact.person w where r.outside is null and w.id = any(r.makers) order by w.badge) as done_by,
     a.accepted, aw.badge as accepted_by, a.happened_at as accepted_at, a.note as acceptance_note, ${identityOf('a.entry_id', 'ae.identity', '$2')} as acceptance_identity, r.happened_at
   from fact.repair r
+  left join fact.dealer b on b.id = r.dealer_id
   left join fact.acceptance a on a.repair_id = r.id and ${standing('a', '$2')}
   left join fact.person aw on aw.id = a.accepted_by
   left join fact.journal ae on ae.id = a.entry_id

@@ -22,7 +22,7 @@ import {
   type RepairDraft,
   type WorkedOut,
 } from './repair-draft.js';
-import { WorkCautions } from './work-cautions.js';
+import { WorkCautions } from '../../record/work-cautions.js';
 
 interface RepairFormProps {
   readonly at: AtPart;

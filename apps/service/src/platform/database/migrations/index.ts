@@ -34,6 +34,7 @@ import { Charts0037 } from './0037-charts.js';
 import { LettersByHull0039 } from './0039-letters-by-hull.js';
 import { Redactions0040 } from './0040-redactions.js';
 import { Exposure0046 } from './0046-exposure.js';
+import { RepairsByDealers0047 } from './0047-repairs-by-dealers.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -73,4 +74,5 @@ export const MIGRATIONS = [
   LettersByHull0039,
   Redactions0040,
   Exposure0046,
+  RepairsByDealers0047,
 ] as const;

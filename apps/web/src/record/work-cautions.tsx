@@ -1,7 +1,7 @@
 import { CAUTIONS, type CautionedWork } from '@hull-record/trade';
-import { Fold } from '../../ui/fold.js';
-import { Said } from '../../words/text.js';
-import { useWords } from '../../words/use-words.js';
+import { Fold } from '../ui/fold.js';
+import { Said } from '../words/text.js';
+import { useWords } from '../words/use-words.js';
 
 const WORK = ['repair', 'grinding', 'mixing', 'laminating'] as const satisfies readonly CautionedWork[];
 
