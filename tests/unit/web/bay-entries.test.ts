@@ -63,9 +63,10 @@ describe('what a scanner or a person types', () => {
     const row = { ...NOTHING_TAKEN, quantity: '2' };
     expect(takenOf({ ...row, from: 'tank', code: 'T1' })).toMatchObject({ tank: 'T1' });
     expect(takenOf({ ...row, code: '/l/equipment/GUN-1' })).toMatchObject({ gun: 'GUN-1' });
-    const unnamed = { ...row, from: 'unidentified', code: 'VE-1, VE-2' } as const;
-    expect(takenOf(unnamed)).toBeNull();
-    expect(takenOf({ ...unnamed, looks: 'amber, in a pail', foundAt: 'by door 2' })).toMatchObject({
+    const unnamed = { ...row.unnamed, likely: 'VE-1, VE-2' };
+    expect(takenOf({ ...row, from: 'unidentified', unnamed })).toBeNull();
+    const told = { ...unnamed, looks: 'amber, in a pail', foundAt: 'by door 2' };
+    expect(takenOf({ ...row, from: 'unidentified', unnamed: told })).toMatchObject({
       unidentified: { role: 'resin', looks: 'amber, in a pail', foundAt: 'by door 2', likely: ['VE-1', 'VE-2'] },
     });
   });

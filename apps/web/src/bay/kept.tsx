@@ -10,7 +10,7 @@ interface KeptProps {
   readonly id: string;
   readonly part: string;
   /** What there is to do once the service has it; it is given the number under which it was recorded. */
-  readonly next: (mark: string | undefined) => ReactNode;
+  readonly next: (mark: string) => ReactNode;
   /** What there is to do while it waits. */
   readonly waits: string;
   readonly again: string;
@@ -57,7 +57,7 @@ export const Kept = ({ id, part, next, waits, again, onAgain }: KeptProps) => {
   );
 };
 
-const markOf = (answer: unknown): string | undefined => {
+const markOf = (answer: unknown): string => {
   const mark = (answer as { readonly mark?: unknown } | null | undefined)?.mark;
-  return typeof mark === 'string' ? mark : undefined;
+  return typeof mark === 'string' ? mark : '';
 };

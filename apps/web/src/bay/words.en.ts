@@ -51,6 +51,9 @@ export const bayEn = {
   'bay.counted': 'Counted',
   'bay.area': 'in an area of, m²',
   'bay.photos': 'Photos',
+  'bay.photosOfMaterial': 'Photos of this material',
+  'bay.photosLost':
+    '{count, plural, one {# photo} other {# photos}} could not be kept on this tablet. The entry itself is kept: do not make it again. A photo of material can be taken again in the store.',
   'bay.takePhoto': 'Take a photo',
   'bay.anotherPhoto': 'Another photo',
   'bay.photo': 'Photo {number}, {size}',

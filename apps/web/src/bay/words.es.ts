@@ -53,6 +53,9 @@ export const bayEs = {
   'bay.counted': 'Contadas',
   'bay.area': 'en un área de, m²',
   'bay.photos': 'Fotos',
+  'bay.photosOfMaterial': 'Fotos de este material',
+  'bay.photosLost':
+    '{count, plural, one {No se pudo guardar # foto} other {No se pudieron guardar # fotos}} en esta tableta. La entrada sí quedó guardada: no la repita. La foto de un material puede tomarse de nuevo en el almacén.',
   'bay.takePhoto': 'Tomar una foto',
   'bay.anotherPhoto': 'Otra foto',
   'bay.photo': 'Foto {number}, {size}',

@@ -1,5 +1,6 @@
 import type { DayLot } from '@hull-record/contracts';
 import type { Day, NowLayer } from './now.js';
+import type { Unnamed } from './unnamed.js';
 
 /** Where material comes from: a lot by its code, the lot that a tank holds, what feeds a gun, or nobody knows. */
 export interface Source {
@@ -11,21 +12,10 @@ export interface Source {
   readonly unnamed?: Unnamed;
 }
 
-/** What is known of material that nobody can name. */
-export interface Unnamed {
-  /** What it was taken for. */
-  readonly role: string;
-  readonly looks: string;
-  readonly foundAt: string;
-  /** Codes of the lots that it may be of, as typed; none: any of its role. */
-  readonly likely: string;
-  readonly photos: readonly File[];
-}
-
-/** Nothing is known yet but what it was taken for. */
-export const unnamedFor = (role: string): Source => ({
+/** What nobody can name, as a source. */
+export const unnamedSource = (unnamed: Unnamed): Source => ({
   ...{ kind: 'unidentified', code: '', origin: 'unidentified', leftKg: null },
-  unnamed: { role, looks: '', foundAt: '', likely: '', photos: [] },
+  unnamed,
 });
 
 /** One thing that a layer takes: which of these materials, how much for all parts together, and from where. */

@@ -16,7 +16,7 @@ export type BodyOf<P extends PostPath> = Omit<PostBody<P>, keyof OfEnvelope> & {
   readonly happenedAt?: string | undefined;
 };
 
-interface QueueOptions {
+export interface QueueOptions {
   /** The parts it is about, else the hull or lot: in these it keeps its order. */
   readonly lanes: readonly string[];
   /** What people know it by, such as "86-1-H, L2". */

@@ -9,12 +9,14 @@ import { useThumbnail } from './use-thumbnail.js';
 const BYTES_AT_MOST = 30 * 1024 * 1024;
 
 interface PhotoListProps {
+  /** What they are photos of, where a page has more than one list. */
+  readonly heading?: string;
   readonly photos: readonly File[];
   readonly onPhotos: (photos: readonly File[]) => void;
 }
 
 /** Photos to go with an entry: taken by the camera of the device, seen with their size, and taken off again. */
-export const PhotoList = ({ photos, onPhotos }: PhotoListProps) => {
+export const PhotoList = ({ heading, photos, onPhotos }: PhotoListProps) => {
   const words = useWords();
   const { t } = words;
   const [large, setLarge] = useState<File>();
@@ -24,7 +26,7 @@ export const PhotoList = ({ photos, onPhotos }: PhotoListProps) => {
   };
   return (
     <div className="photos">
-      <h2>{t('bay.photos')}</h2>
+      <h2>{heading ?? t('bay.photos')}</h2>
       {photos.length === 0 ? null : (
         <ul className="plain shots">
           {photos.map((photo, i) => (

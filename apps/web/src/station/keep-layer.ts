@@ -1,7 +1,8 @@
 import type { PostBody } from '../api/contract.js';
 import type { Line } from '../day/propose.js';
+import { queuePhotosOfUnnamed } from '../day/queue-unnamed-photos.js';
 import type { OfEnvelope } from '../outbox/entry.js';
-import { NotKept, queueEntry } from '../outbox/queue-entry.js';
+import { queueEntry } from '../outbox/queue-entry.js';
 import { toTaken } from './to-taken.js';
 
 interface About {
@@ -22,17 +23,10 @@ export const keepLayer = async (
 ): Promise<number> => {
   const detail = lines.map(({ source }) => source?.code || (source?.unnamed?.looks ?? '')).join(', ');
   const entry = await queueEntry('/api/layers', {}, body, { ...about, detail });
-  let lost = 0;
   const taken = lines.filter((line) => toTaken(line).length > 0);
-  for (const [line, { source }] of taken.entries())
-    for (const photo of source?.unnamed?.photos ?? []) {
-      const of = { ...about, detail: source?.unnamed?.looks ?? '', photo };
-      try {
-        await queueEntry('/api/unidentified/:entry/photos', { entry: { entry, part: null } }, { line }, of);
-      } catch (error) {
-        if (!(error instanceof NotKept)) throw error;
-        lost += 1;
-      }
-    }
-  return lost;
+  return queuePhotosOfUnnamed(
+    entry,
+    taken.map(({ source }) => source?.unnamed),
+    about,
+  );
 };

@@ -1,7 +1,8 @@
 import { lazy, Suspense, useState } from 'react';
 import type { Day, NowLayer } from '../day/now.js';
 import { Loading } from '../asked/answer.js';
-import { sourcesOf, unnamedFor, type Line, type Source } from '../day/propose.js';
+import { sourcesOf, unnamedSource, type Line, type Source } from '../day/propose.js';
+import { unnamedFor } from '../day/unnamed.js';
 import { Button } from '../ui/button.js';
 import { TextField } from '../ui/text-field.js';
 import { unitSign } from '../words/figures.js';
@@ -66,7 +67,7 @@ export const MaterialLines = ({ day, lines, today, onChange }: MaterialLinesProp
                       <small>{t(`lay.origin.${source.origin}` as 'lay.origin.gun')}</small>
                     </Button>
                   ))}
-                <Button onPress={() => put(i, { source: unnamedFor(roleOf(day, line)) })}>
+                <Button onPress={() => put(i, { source: unnamedSource(unnamedFor(roleOf(day, line))) })}>
                   <span>{t('bay.from.unidentified')}</span>
                 </Button>
                 <TextField
@@ -82,7 +83,7 @@ export const MaterialLines = ({ day, lines, today, onChange }: MaterialLinesProp
               <Suspense fallback={<Loading what={t('app.page')} />}>
                 <LateUnnamedFields
                   of={line.source.unnamed}
-                  onChange={(unnamed) => put(i, { source: { ...unnamedFor(unnamed.role), unnamed } })}
+                  onChange={(unnamed) => put(i, { source: unnamedSource(unnamed) })}
                 />
               </Suspense>
             )}
@@ -100,7 +101,7 @@ const roleOf = (day: Day, { materials }: Line): string =>
   day.materials.find(({ code }) => code === materials[0])?.role ?? 'resin';
 
 /** Few entries need it: it is fetched when it is asked for, and is on the tablet with the rest of the app. */
-const LateUnnamedFields = lazy(async () => ({ default: (await import('./unnamed-fields.js')).UnnamedFields }));
+const LateUnnamedFields = lazy(async () => ({ default: (await import('../record/unnamed-fields.js')).UnnamedFields }));
 
 const LineWords = ({
   day,

@@ -6,9 +6,8 @@ import { queueEntry } from '../../outbox/queue-entry.js';
 import { Button } from '../../ui/button.js';
 import { TextField } from '../../ui/text-field.js';
 import { useWords } from '../../words/use-words.js';
-import { Kept } from '../kept.js';
+import { EntryPage } from '../entry-page.js';
 import { NotKept } from '../not-kept.js';
-import { PartFrame } from '../part-frame.js';
 
 const route = getRouteApi('/station/bay/$part/answer/$mark');
 
@@ -16,30 +15,23 @@ const route = getRouteApi('/station/bay/$part/answer/$mark');
 export const AnswerPage = () => {
   const { t } = useWords();
   const { part: number, mark } = route.useParams();
-  const [kept, setKept] = useState<string>();
   return (
-    <PartFrame number={number} task={t('bay.answerTitle', { mark })}>
-      {({ part }) => {
-        if (kept !== undefined)
-          return (
-            <Kept
-              id={kept}
-              part={number}
-              waits={t('bay.answerWaits')}
-              again={t('bay.answerAgain')}
-              onAgain={() => setKept(undefined)}
-              next={() => (
-                <p>
-                  <b>{t('bay.answered', { mark })}</b>
-                </p>
-              )}
-            />
-          );
+    <EntryPage
+      part={number}
+      task={t('bay.answerTitle', { mark })}
+      waits={t('bay.answerWaits')}
+      again={t('bay.answerAgain')}
+      form={({ part }, onKept) => {
         const defect = part.defects.find((each) => each.mark === mark);
         if (defect === undefined) return <p>{t('bay.noDefect', { mark })}</p>;
-        return <AnswerForm part={part} defect={defect} onKept={setKept} />;
+        return <AnswerForm part={part} defect={defect} onKept={(id) => onKept({ id })} />;
       }}
-    </PartFrame>
+      next={() => (
+        <p>
+          <b>{t('bay.answered', { mark })}</b>
+        </p>
+      )}
+    />
   );
 };
 

@@ -2,14 +2,15 @@ import { useMutation, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { flawLimitsQuery } from '../../api/queries-of-bay.js';
 import { queueEntry } from '../../outbox/queue-entry.js';
+import { queuePhotos } from '../../outbox/queue-photos.js';
 import { PlaceFields } from '../../skin/place-fields.js';
 import { TouchMap } from '../../skin/touch-map.js';
 import { Where } from '../../skin/where.js';
-import { Button } from '../../ui/button.js';
 import { Fold } from '../../ui/fold.js';
 import { TextField } from '../../ui/text-field.js';
 import { useWords } from '../../words/use-words.js';
-import { NotKept } from '../not-kept.js';
+import type { KeptEntry } from '../entry-page.js';
+import { KeepEntry } from '../keep-entry.js';
 import type { AtPart } from '../part-frame.js';
 import { PhotoList } from '../../record/photo-list.js';
 import { bodyOf, EMPTY, missingIn, type Draft } from './draft.js';
@@ -20,7 +21,7 @@ import { VerdictNow } from './verdict-now.js';
 
 interface DefectFormProps {
   readonly at: AtPart;
-  readonly onKept: (id: string) => void;
+  readonly onKept: (kept: KeptEntry) => void;
 }
 
 /** A defect as it is found: where, what, in which layer, how large, with photos; judged while it is entered. */
@@ -57,18 +58,9 @@ export const DefectForm = ({ at: { part, skin, materials }, onKept }: DefectForm
         onChange={(note) => change({ note })}
       />
       <VerdictNow draft={draft} limits={limits.data} hull={part.hull} />
-      {missing.length === 0 ? null : (
-        <p className="soft">{t('bay.missing', { what: missing.map((each) => t(`bay.missing.${each}`)).join(', ') })}</p>
-      )}
-      <NotKept error={keeping.error} />
-      <Button
-        className="btn go"
-        busy={keeping.isPending}
-        disabled={missing.length > 0}
-        onPress={() => keeping.mutate()}
-      >
+      <KeepEntry missing={missing.map((each) => t(`bay.missing.${each}`))} keeping={keeping}>
         {t('bay.saveDefect')}
-      </Button>
+      </KeepEntry>
       <p className="soft small">{t('bay.doNotGrind')}</p>
     </div>
   );
@@ -100,21 +92,12 @@ const Placing = ({ at: { part, skin }, draft: { place }, onChange }: PlacingProp
   );
 };
 
-/** Keeps the defect and, after it, each of its photos; gives the id of the defect. */
-const keepDefect = async (part: string, draft: Draft, photos: readonly File[]): Promise<string> => {
+/** Keeps the defect and, after it, each of its photos. */
+const keepDefect = async (part: string, draft: Draft, photos: readonly File[]): Promise<KeptEntry> => {
   const { place } = draft;
   if (place === undefined) throw new Error('A defect without a place is not kept.');
-  const about = { lanes: [part], about: part };
-  const id = await queueEntry('/api/parts/:part/defects', { part }, bodyOf({ ...draft, place }), {
-    ...about,
-    detail: draft.kind,
-  });
-  for (const photo of photos)
-    await queueEntry(
-      '/api/defects/:defect/photos',
-      { defect: { entry: id, part: null } },
-      {},
-      { ...about, photo, detail: draft.kind },
-    );
-  return id;
+  const about = { lanes: [part], about: part, detail: draft.kind };
+  const id = await queueEntry('/api/parts/:part/defects', { part }, bodyOf({ ...draft, place }), about);
+  const defect = { entry: id, part: null };
+  return { id, lost: await queuePhotos('/api/defects/:defect/photos', { defect }, {}, about, photos) };
 };

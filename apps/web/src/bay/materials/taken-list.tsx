@@ -1,18 +1,13 @@
 import { BASES, MATERIAL_ROLES } from '@hull-record/trade';
+import type { Unnamed } from '../../day/unnamed.js';
+import { UnnamedFields } from '../../record/unnamed-fields.js';
 import { Button } from '../../ui/button.js';
 import { Choice } from '../../ui/choice.js';
 import { MeasureField } from '../../ui/measure-field.js';
 import { TextField } from '../../ui/text-field.js';
 import { unitSign } from '../../words/figures.js';
 import { useWords } from '../../words/use-words.js';
-import {
-  NOTHING_TAKEN,
-  type TakenBasis,
-  type TakenFrom,
-  type TakenRole,
-  type TakenRow,
-  type TakenUnit,
-} from './taken-row.js';
+import { NOTHING_TAKEN, type TakenBasis, type TakenFrom, type TakenRow, type TakenUnit } from './taken-row.js';
 
 const UNITS = ['kg', 'g', 'lb', 'oz', 'L', 'mL', 'm2', 'ft2', 'm', 'pc'] as const satisfies readonly TakenUnit[];
 
@@ -66,8 +61,16 @@ const Taken = ({ number, row, onRow, onDrop }: TakenProps) => {
         ]}
         onChange={(from) => onRow({ from: (from || 'lot') as TakenFrom })}
       />
-      {row.from === 'unidentified' ? <Unnamed row={row} onRow={onRow} /> : null}
-      <TextField label={t(`bay.code.${row.from}`)} kind="text" value={row.code} onChange={(code) => onRow({ code })} />
+      {row.from === 'unidentified' ? (
+        <OfNobodyKnows of={row.unnamed} onChange={(unnamed) => onRow({ unnamed })} />
+      ) : (
+        <TextField
+          label={t(`bay.code.${row.from}`)}
+          kind="text"
+          value={row.code}
+          onChange={(code) => onRow({ code })}
+        />
+      )}
       <MeasureField label={t('bay.quantity')} value={row.quantity} onChange={(quantity) => onRow({ quantity })} />
       <Choice
         label={t('bay.unit')}
@@ -90,20 +93,19 @@ const Taken = ({ number, row, onRow, onDrop }: TakenProps) => {
   );
 };
 
-/** Material that nobody can name: what it was taken for, what it looked like, where it stood. A trace then says "possibly any of". */
-const Unnamed = ({ row, onRow }: Pick<TakenProps, 'row' | 'onRow'>) => {
+/** Material that nobody can name: what it was taken for, and what is known of it. A trace then says "possibly any of". */
+const OfNobodyKnows = ({ of, onChange }: { readonly of: Unnamed; readonly onChange: (of: Unnamed) => void }) => {
   const { t, term } = useWords();
   return (
     <>
       <Choice
         label={t('bay.takenFor')}
-        value={row.role === 'resin' ? '' : row.role}
+        value={of.role === 'resin' ? '' : of.role}
         none={term('resin')}
         options={MATERIAL_ROLES.filter((role) => role !== 'resin').map((role) => [role, term(role)])}
-        onChange={(role) => onRow({ role: (role || 'resin') as TakenRole })}
+        onChange={(role) => onChange({ ...of, role: role || 'resin' })}
       />
-      <TextField label={t('bay.looks')} kind="words" value={row.looks} onChange={(looks) => onRow({ looks })} />
-      <TextField label={t('bay.foundAt')} kind="words" value={row.foundAt} onChange={(foundAt) => onRow({ foundAt })} />
+      <UnnamedFields of={of} onChange={onChange} />
     </>
   );
 };

@@ -1,10 +1,10 @@
 import type { PostBody } from '../../api/contract.js';
+import { unidentifiedOf, unnamedFor, type Unnamed } from '../../day/unnamed.js';
 import { typedDecimal } from '../../words/typed-number.js';
 
 type Taken = NonNullable<PostBody<'/api/parts/:part/repairs'>['used']>[number];
 export type TakenUnit = Taken['amount']['unit'];
 export type TakenBasis = Taken['amount']['basis'];
-export type TakenRole = NonNullable<Taken['unidentified']>['role'];
 
 /** Where material was taken from: a lot or container when nothing else is said. */
 export const TAKEN_FROM = ['lot', 'tank', 'gun', 'unidentified'] as const;
@@ -13,21 +13,19 @@ export type TakenFrom = (typeof TAKEN_FROM)[number];
 /** What was taken, as scanned and typed. */
 export interface TakenRow {
   readonly from: TakenFrom;
-  /** Code of a lot, tank or gun, or the path of a label on one; of what nobody can name, the lots that it may be of. */
+  /** Code of a lot, tank or gun, or the path of a label on one. */
   readonly code: string;
   readonly quantity: string;
   readonly unit: TakenUnit;
   readonly basis: TakenBasis;
-  /** Of what nobody can name: what it was taken for, what it looked like, and where it stood. */
-  readonly role: TakenRole;
-  readonly looks: string;
-  readonly foundAt: string;
+  /** What is known of it where nobody can name it. */
+  readonly unnamed: Unnamed;
 }
 
 /** Nobody weighs what goes onto a patch but for its mix; what is scheduled is what is mostly known. */
 export const NOTHING_TAKEN: TakenRow = {
   ...{ from: 'lot', code: '', quantity: '', unit: 'kg', basis: 'weighed' },
-  ...{ role: 'resin', looks: '', foundAt: '' },
+  unnamed: unnamedFor('resin'),
 };
 
 const LABEL = /\/l\/(lot|container|equipment)\/([^/?#\s]+)/;
@@ -40,11 +38,10 @@ export const takenOf = (row: TakenRow): Taken | null => {
   return { ...named, amount: { quantity, unit: row.unit, basis: row.basis } };
 };
 
-const sourceOf = ({ from, code, role, looks, foundAt }: TakenRow): Omit<Taken, 'amount'> | null => {
+const sourceOf = ({ from, code, unnamed }: TakenRow): Omit<Taken, 'amount'> | null => {
   if (from === 'unidentified') {
-    if (looks.trim() === '') return null;
-    const place = foundAt.trim() === '' ? {} : { foundAt: foundAt.trim() };
-    return { unidentified: { role, looks: looks.trim(), ...place, likely: codesIn(code) } };
+    const unidentified = unidentifiedOf(unnamed);
+    return unidentified && { unidentified };
   }
   if (code.trim() === '') return null;
   const [, of, encoded = ''] = LABEL.exec(code) ?? [];
@@ -53,5 +50,3 @@ const sourceOf = ({ from, code, role, looks, foundAt }: TakenRow): Omit<Taken, '
   if (from === 'gun' || of === 'equipment') return { gun: what };
   return of === 'container' ? { container: what } : { lot: what };
 };
-
-const codesIn = (typed: string): string[] => [...new Set(typed.split(/[\s,;]+/).filter((code) => code !== ''))];

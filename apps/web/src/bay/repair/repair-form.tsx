@@ -1,14 +1,17 @@
 import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import { queueEntry } from '../../outbox/queue-entry.js';
+import { queuePhotos } from '../../outbox/queue-photos.js';
 import { placeWords, sizeWords } from '../../record/defect-words.js';
-import { Button } from '../../ui/button.js';
 import { Checks } from '../../ui/checks.js';
 import { MeasureField } from '../../ui/measure-field.js';
 import { TextField } from '../../ui/text-field.js';
 import { useWords } from '../../words/use-words.js';
 import { TakenList } from '../materials/taken-list.js';
-import { NotKept } from '../not-kept.js';
+import { queuePhotosOfRows } from '../materials/queue-photos-of-rows.js';
+import { DoneBy } from '../done-by.js';
+import type { KeptEntry } from '../entry-page.js';
+import { KeepEntry } from '../keep-entry.js';
 import type { AtPart } from '../part-frame.js';
 import { PhotoList } from '../../record/photo-list.js';
 import { OrderSheet } from './order-sheet.js';
@@ -27,7 +30,7 @@ import { WorkCautions } from '../../record/work-cautions.js';
 interface RepairFormProps {
   readonly at: AtPart;
   readonly badge: string;
-  readonly onKept: (id: string) => void;
+  readonly onKept: (kept: KeptEntry) => void;
 }
 
 /** A repair from its order to handing it back: which defects, how it is ground and laid up, and what was really done. */
@@ -70,18 +73,9 @@ export const RepairForm = ({ at: { part }, badge, onKept }: RepairFormProps) => 
           <Done draft={draft} worked={worked} procedure={procedure} onChange={change} />
         </>
       )}
-      {missing.length === 0 ? null : (
-        <p className="soft">{t('bay.missing', { what: missing.map((each) => t(`bay.lacks.${each}`)).join(', ') })}</p>
-      )}
-      <NotKept error={keeping.error} />
-      <Button
-        className="btn go"
-        busy={keeping.isPending}
-        disabled={missing.length > 0}
-        onPress={() => keeping.mutate()}
-      >
+      <KeepEntry missing={missing.map((each) => t(`bay.lacks.${each}`))} keeping={keeping}>
         {t('bay.handBack')}
-      </Button>
+      </KeepEntry>
     </div>
   );
 };
@@ -129,20 +123,19 @@ const Done = ({ draft, worked: { order, plan }, procedure, onChange }: DoneProps
           onChange={(impressor) => onChange({ impressor })}
         />
       </div>
-      <TextField
-        label={t('bay.doneBy')}
-        hint={t('bay.doneByHint')}
-        kind="text"
-        value={draft.doneBy}
-        onChange={(doneBy) => onChange({ doneBy })}
-      />
+      <DoneBy value={draft.doneBy} onChange={(doneBy) => onChange({ doneBy })} />
       <PhotoList photos={draft.photos} onPhotos={(photos) => onChange({ photos })} />
     </section>
   );
 };
 
-/** Keeps the repair, after it its readings, and each photo with the first of its defects; gives the id of the repair. */
-const keepRepair = async (part: string, draft: RepairDraft, worked: WorkedOut, procedure: string): Promise<string> => {
+/** Keeps the repair; after it its readings, the photos of material that nobody can name, and each with the first of its defects. */
+const keepRepair = async (
+  part: string,
+  draft: RepairDraft,
+  worked: WorkedOut,
+  procedure: string,
+): Promise<KeptEntry> => {
   const marks = worked.defects.map(({ mark }) => mark).join(', ');
   const about = { lanes: [part], about: `${part}, ${marks}` };
   const id = await queueEntry('/api/parts/:part/repairs', { part }, repairBody(draft, worked, procedure), about);
@@ -151,9 +144,9 @@ const keepRepair = async (part: string, draft: RepairDraft, worked: WorkedOut, p
     await queueEntry('/api/repairs/:repair/readings', { repair: { entry: id, part: null } }, readings, {
       ...{ ...about, detail: `${draft.barcol} Barcol` },
     });
+  const ofMaterial = await queuePhotosOfRows(id, draft.used, about);
   const [first] = worked.defects;
-  if (first !== undefined)
-    for (const photo of draft.photos)
-      await queueEntry('/api/defects/:defect/photos', { defect: first.id }, {}, { ...about, photo });
-  return id;
+  if (first === undefined) return { id, lost: ofMaterial };
+  const ofDefect = await queuePhotos('/api/defects/:defect/photos', { defect: first.id }, {}, about, draft.photos);
+  return { id, lost: ofMaterial + ofDefect };
 };

@@ -9,14 +9,17 @@ import { useWords } from '../../words/use-words.js';
 import { badgesIn } from '../badges.js';
 import { isNoFigure } from '../defect/draft.js';
 import { TakenList } from '../materials/taken-list.js';
+import { queuePhotosOfRows } from '../materials/queue-photos-of-rows.js';
 import { takenOf, type TakenRow } from '../materials/taken-row.js';
-import { NotKept } from '../not-kept.js';
+import { DoneBy } from '../done-by.js';
+import type { KeptEntry } from '../entry-page.js';
+import { KeepEntry } from '../keep-entry.js';
 import { FIRST_SPOTS, SpotsFields, zonesOf, type SpotsRow } from './spots-fields.js';
 
 interface TouchUpFormProps {
   readonly part: PartView;
   readonly badge: string;
-  readonly onKept: (id: string) => void;
+  readonly onKept: (kept: KeptEntry) => void;
 }
 
 /** Many small spots in one entry: how many of which kind in which zone, and the gel coat they took. */
@@ -32,8 +35,9 @@ export const TouchUpForm = ({ part, badge, onKept }: TouchUpFormProps) => {
     ...(used.some((row) => takenOf(row) === null) ? (['used'] as const) : []),
     ...(badgesIn(doneBy).length === 0 ? (['maker'] as const) : []),
   ];
-  const keep = (): Promise<string> =>
-    queueEntry(
+  const keep = async (): Promise<KeptEntry> => {
+    const about = { lanes: [part.number], about: part.number };
+    const id = await queueEntry(
       '/api/parts/:part/touch-ups',
       { part: part.number },
       {
@@ -42,8 +46,10 @@ export const TouchUpForm = ({ part, badge, onKept }: TouchUpFormProps) => {
         used: used.flatMap((row) => takenOf(row) ?? []),
         note: note.trim() || undefined,
       },
-      { lanes: [part.number], about: part.number, detail: String(rows.reduce((sum, { count }) => sum + count, 0)) },
+      { ...about, detail: String(rows.reduce((sum, { count }) => sum + count, 0)) },
     );
+    return { id, lost: await queuePhotosOfRows(id, used, about) };
+  };
   const keeping = useMutation({ networkMode: 'always', mutationFn: keep, onSuccess: onKept });
   return (
     <div className="entry">
@@ -60,23 +66,12 @@ export const TouchUpForm = ({ part, badge, onKept }: TouchUpFormProps) => {
       <Button onPress={() => setRows([...rows, FIRST_SPOTS(rows.at(-1)?.zone ?? '')])}>{t('bay.moreSpots')}</Button>
       <p className="soft small">{t('bay.touchUpLimits')}</p>
       <TakenList rows={used} onRows={setUsed} />
-      <TextField label={t('bay.doneBy')} hint={t('bay.doneByHint')} kind="text" value={doneBy} onChange={setDoneBy} />
+      <DoneBy value={doneBy} onChange={setDoneBy} />
       <TextField label={t('bay.note')} hint={t('bay.noteHint')} kind="lines" value={note} onChange={setNote} />
       <p className="soft small">{t('bay.caution.touchUp')}</p>
-      {missing.length === 0 ? null : (
-        <p className="soft">
-          {t('bay.missing', { what: missing.map((each) => t(`bay.spotsLack.${each}`)).join(', ') })}
-        </p>
-      )}
-      <NotKept error={keeping.error} />
-      <Button
-        className="btn go"
-        busy={keeping.isPending}
-        disabled={missing.length > 0}
-        onPress={() => keeping.mutate()}
-      >
+      <KeepEntry missing={missing.map((each) => t(`bay.spotsLack.${each}`))} keeping={keeping}>
         {t('bay.saveTouchUp')}
-      </Button>
+      </KeepEntry>
     </div>
   );
 };
