@@ -115,6 +115,8 @@ describe('the dealer', () => {
     await page.getByRole('button', { name: 'Add the picture: HIN plate' }).click();
     await page.getByRole('button', { name: 'Add the picture: whole side' }).waitFor();
     expect(await claims()).toMatchObject([{ mark: 'C1', photos: ['HIN plate'], decision: null }]);
+    await page.waitForLoadState('networkidle');
+    expect(await axeFindings(page)).toEqual([]);
     const look = process.env['KEEP_DEALER'];
     if (look) await page.screenshot({ path: join(look, 'own-hull.png'), fullPage: true });
   });

@@ -1,7 +1,9 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import type { PartView } from '@hull-record/contracts';
 import { axeFindings } from '../support/web/axe.js';
+import sharp from 'sharp';
 import { Shop } from '../support/shop.js';
+import { REPAIRED } from '../support/write-samples-claims.js';
 import { clearStage, close, open, page, rowsOf, service, setStage, watched } from './stage.js';
 
 const HULL = '/hulls/86-1';
@@ -33,6 +35,31 @@ describe('a repair that was done elsewhere', () => {
     await open('/hulls/86-5');
     await page.getByText('Outside repair at Calder Bay Yard, not witnessed by the plant; told by invoice 12').waitFor();
     await page.getByText('epoxy, two coats').waitFor();
+    expect(watched.complaints).toEqual([]);
+    await close();
+  });
+});
+
+describe('a repair that a dealer reported', () => {
+  it('says which dealer told it, when it was done and with what, and shows its photos', async () => {
+    const shop = new Shop(service);
+    await shop.act('/api/people', { badge: 'D-NLM', name: 'Desk', roles: ['dealer'], dealer: 'NLM' });
+    await shop.act('/api/hulls/86-5/life', { what: 'at dealer', dealer: 'NLM' });
+    const own = '/api/own-hulls/86-5/outside-repairs';
+    const repair = await shop.act(own, { ...REPAIRED, enteredBy: 'D-NLM' });
+    const photo = await sharp({ create: { width: 60, height: 40, channels: 3, background: '#a0b0c0' } })
+      .png()
+      .toBuffer();
+    const form = shop.envelope({ enteredBy: 'D-NLM', shows: 'finished' });
+    expect((await shop.postPhoto(`${own}/${repair}/photos`, form, photo)).status).toBe(201);
+    await open('/hulls/86-5');
+    const row = page.getByRole('row', { name: /not witnessed by the plant; told by work sheet 118/ });
+    await row.waitFor();
+    expect(await row.textContent()).toMatch(
+      /reported by dealer NLM. Done: 2026-01-03. Material, as told: vinyl ester of the yard. Evidence: work sheet, photos. Note: struck a piling/,
+    );
+    await page.waitForFunction('[...document.images].some((image) => image.naturalWidth > 0)');
+    expect(await row.locator('img').count()).toBe(1);
     expect(watched.complaints).toEqual([]);
     await close();
   });

@@ -132,6 +132,7 @@ describe('a dealer who reports an outside repair', () => {
       400,
       '/spots/0/place/fromTransomMm',
     ],
+    ['a spot without a place', { spots: [{ kind: 'gouge' }] }, 400, '/spots/0/place'],
     ['no day', { outside: { at: 'Yard', toldBy: 'sheet' } }, 400, '/outside/doneOn'],
     ['a day to come', { outside: { at: 'Yard', toldBy: 'sheet', doneOn: '2027-08-01' } }, 400, '/outside/doneOn'],
     ['nobody from whom it is known', { outside: { at: 'Yard', doneOn: '2026-01-01' } }, 400, '/outside/toldBy'],

@@ -123,7 +123,6 @@ const AddPhoto = ({ number, claim, next }: AddPhotoProps) => {
   const [sent, setSent] = useState(0);
   return (
     <RecordForm
-      key={next}
       groups={[]}
       button={t('own.addPicture', { shows: term(next) })}
       send={(_, envelope) =>

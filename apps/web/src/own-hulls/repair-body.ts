@@ -23,7 +23,7 @@ export const repairOf = (
 ): Body => ({
   part,
   defects: openDefects.filter(({ id }) => said(tickOf(id)) === 'yes').map(({ id }) => id),
-  spots: place === undefined ? [] : [{ kind: said('spotKind'), place }],
+  spots: spotOf(said('spotKind'), place),
   procedure: said('procedure'),
   plies: said('plies')
     .split('\n')
@@ -39,6 +39,10 @@ export const repairOf = (
   ...measured('grindOutMm', GRIND_OUT, said),
   ...measured('geometry', STRUCTURE, said),
 });
+
+/** A spot that has a kind and no place is sent as it is: the service asks for the place, and nothing is left out silently. */
+const spotOf = (kind: string, place: Place | undefined): Body['spots'] =>
+  kind === '' && place === undefined ? [] : [{ kind, place } as Body['spots'][number]];
 
 const numberOf = (typed: string): number => Number(decimal(typed));
 

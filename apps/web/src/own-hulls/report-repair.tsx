@@ -114,6 +114,7 @@ const answers = ({ t, kind }: Words, there: OwnRepairs['openDefects']): FieldGro
     })),
     {
       ...{ name: 'spotKind', label: t('own.newPlaceKind'), kind: 'choice', pointer: '/spots/0/kind' },
+      hint: t('own.newPlaceHint'),
       options: DEFECT_KINDS.map(({ code }) => [code, kind(code)]),
     },
   ],
