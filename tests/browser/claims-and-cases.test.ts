@@ -4,6 +4,7 @@ import { kg, PORT_SIDE, type Shop } from '../support/shop.js';
 import { axeFindings } from '../support/web/axe.js';
 import { Hand } from '../support/web/hand.js';
 import { FILED, TERMS } from '../support/write-samples-claims.js';
+import { seeNotRead } from './not-read.js';
 import { clearStage, open, page, rowsOf, setStageOf, watched } from './stage.js';
 
 const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, locale: 'es-MX' };
@@ -233,14 +234,15 @@ describe('each page of claims and cases', () => {
   it.each([
     ['a claim', '**/api/claims/*', 'the claim'],
     ['a claim', '**/api/parts/*', 'the spots'],
+    ['a claim', '**/api/models', 'the spots'],
     ['/cases/C-1', '**/api/cases/C-1', 'case C-1'],
     ['/cases/C-1', '**/api/cases/C-1/looks/*', 'look 2'],
   ])('says of %s when %s fails: %s', async (address, path, what) => {
-    await open('/settings', {}, 'WAR-1');
-    await page.route(path, (route) => route.fulfill({ status: 503, body: 'no' }));
-    await page.goto(new URL(address === 'a claim' ? `/claims/${claim}` : address, page.url()).href);
-    const alert = page.getByRole('alert').filter({ hasText: `Not read: ${what}.` });
-    await alert.getByText('The service failed (503).').waitFor();
-    await watched.close();
+    await seeNotRead(address === 'a claim' ? `/claims/${claim}` : address, path, what, 'WAR-1');
+  });
+
+  it('says that a look was not worked out again', async () => {
+    const press = () => button('Work it out again from what was kept').click();
+    await seeNotRead('/cases/C-1', '**/api/cases/*/looks/*/again', 'the answer worked out again', 'WAR-1', press);
   });
 });

@@ -2,6 +2,7 @@ import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { kg, type Shop } from '../support/shop.js';
 import { axeFindings } from '../support/web/axe.js';
 import { Hand } from '../support/web/hand.js';
+import { seeNotRead } from './not-read.js';
 import { clearStage, open, page, rowsOf, setStageOf, watched } from './stage.js';
 
 const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, locale: 'es-MX' };
@@ -192,11 +193,6 @@ describe('each page of holds and notices', () => {
     ['/notices/DN-1', '**/api/notices/DN-1', 'notice DN-1'],
     ['/notices/DN-1', '**/api/notices/DN-1/recipients', 'the recipients'],
   ])('says of %s when %s fails: %s', async (address, path, what) => {
-    await open('/settings');
-    await page.route(path, (route) => route.fulfill({ status: 503, body: 'no' }));
-    await page.goto(new URL(address === 'a hold' ? `/holds/${hold}` : address, page.url()).href);
-    const alert = page.getByRole('alert').filter({ hasText: `Not read: ${what}.` });
-    await alert.getByText('The service failed (503).').waitFor();
-    await watched.close();
+    await seeNotRead(address === 'a hold' ? `/holds/${hold}` : address, path, what);
   });
 });

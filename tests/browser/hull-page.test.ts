@@ -4,6 +4,7 @@ import { axeFindings } from '../support/web/axe.js';
 import sharp from 'sharp';
 import { Shop } from '../support/shop.js';
 import { REPAIRED } from '../support/write-samples-claims.js';
+import { seeNotRead } from './not-read.js';
 import { clearStage, close, open, page, rowsOf, service, setStage, watched } from './stage.js';
 
 const HULL = '/hulls/86-1';
@@ -140,14 +141,10 @@ describe('the page of a hull', () => {
 
   it.each([
     [OPENED, '**/api/facts/*/versions', 'the versions of the record'],
+    [HULL, '**/api/hulls/*/certificates', 'Certificate'],
     [HULL, '**/api/fitted-items?**', 'the items fitted to 86-1'],
   ])('says that a request failed: %s, %s', async (address, path, what) => {
-    await open('/settings');
-    await page.route(path, (route) => route.fulfill({ status: 503, body: 'no' }));
-    await page.goto(new URL(address, page.url()).href);
-    const alert = page.getByRole('alert').filter({ hasText: `Not read: ${what}.` });
-    await alert.getByText('The service failed (503).').waitFor();
-    await watched.close();
+    await seeNotRead(address, path, what);
   });
 
   it.each([

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import { axeFindings } from '../support/web/axe.js';
+import { seeNotRead } from './not-read.js';
 import { clearStage, close, open, page, rowsOf, setStage, watched } from './stage.js';
 
 // Four defects stand on the hull moldings of the story: three void or dry spots on 86-1 and 86-4, below the waterline.
@@ -153,12 +154,7 @@ describe('the map of many hulls', () => {
     ['**/api/models/TS86/defect-map?**', 'the defects on the map'],
     ['**/api/models/TS86/defects?**', 'defects'],
   ])('says that %s failed: %s', async (path, what) => {
-    await open('/settings');
-    await page.route(path, (route) => route.fulfill({ status: 503, body: 'no' }));
-    await page.goto(new URL('/map', page.url()).href);
-    const alert = page.getByRole('alert').filter({ hasText: `Not read: ${what}.` });
-    await alert.getByText('The service failed (503).').waitFor();
-    await watched.close();
+    await seeNotRead('/map', path, what);
   });
 
   it.each([

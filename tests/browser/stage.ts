@@ -56,10 +56,15 @@ export const open = async (
 const standing = new Map<string, Watched>();
 
 /** Opens an address in the page of this name, which is opened with the options when there is none yet. */
-export const openIn = async (name: string, path: string, options: BrowserContextOptions = {}): Promise<void> => {
+export const openIn = async (
+  name: string,
+  path: string,
+  options: BrowserContextOptions = {},
+  as: string | null = 'ADMIN',
+): Promise<void> => {
   const before = standing.get(name);
   if (before === undefined) {
-    await open(path, options);
+    await open(path, options, as);
     standing.set(name, watched);
     return;
   }

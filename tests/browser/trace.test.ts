@@ -1,6 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import './cases/failing-more.js';
 import { readFileSync } from 'node:fs';
 import { axeFindings } from '../support/web/axe.js';
+import { seeNotRead } from './not-read.js';
 import { clearStage, close, open, page, rowsOf, setStage, watched } from './stage.js';
 
 // R-BAD is in 86-1 and 86-2 whole, in 86-3 through the heel of the tank, and in 86-4 through a repair.
@@ -147,12 +149,7 @@ describe('the pages of traces', () => {
     [LOT, '**/api/lots/R-BAD/trace', 'the trace of R-BAD'],
     ['/trace/hulls/86-1', '**/api/hulls/86-1/trace', 'the trace of 86-1'],
   ])('say that a request failed: %s', async (address, path, what) => {
-    await open('/settings');
-    await page.route(path, (route) => route.fulfill({ status: 503, body: 'no' }));
-    await page.goto(new URL(address, page.url()).href);
-    const alert = page.getByRole('alert').filter({ hasText: `Not read: ${what}.` });
-    await alert.getByText('The service failed (503).').waitFor();
-    await watched.close();
+    await seeNotRead(address, path, what);
   });
 
   it.each([

@@ -77,6 +77,7 @@ export const bayEn = {
     'The hull that gets this part is not released while it is open: until quality decides, or a repair is accepted.',
   'bay.asksAtOnce': 'It asks for Barcol hardness of that layer, and for the bucket or gun.',
   'bay.saveDefect': 'Save the defect',
+  'bay.limits': 'the limits by which it is judged at once',
   'bay.missing': 'Before it can be saved: {what}.',
   'bay.missing.place': 'touch the hull where it is',
   'bay.missing.kind': 'choose the kind',

@@ -81,6 +81,7 @@ export const bayEs = {
     'El casco que reciba esta pieza no se libera mientras esté abierto: hasta que calidad decida o se acepte una reparación.',
   'bay.asksAtOnce': 'Pide la dureza Barcol de esa capa, y el cubo o la pistola.',
   'bay.saveDefect': 'Guardar el defecto',
+  'bay.limits': 'los límites con que se juzga al momento',
   'bay.missing': 'Antes de guardar: {what}.',
   'bay.missing.place': 'toque el casco donde está',
   'bay.missing.kind': 'elija el tipo',

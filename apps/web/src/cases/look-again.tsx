@@ -31,7 +31,7 @@ export const LookAgain = ({ view }: { readonly view: LookView }) => {
           </Button>
         </p>
         {asked ? (
-          <Answer what={t('cases.again')} query={query}>
+          <Answer what={t('cases.answerAgain')} query={query}>
             {({ same, says, answerSha256 }) => (
               <p role="status">
                 {mark(same ? 'inside' : 'outside', <Said text={says} />)}{' '}

@@ -94,6 +94,7 @@ export const casesEn = {
   'cases.report': 'Report of this look',
   'cases.reportIs': 'PDF, with all it takes to work it out again',
   'cases.again': 'Does it come out again?',
+  'cases.answerAgain': 'the answer worked out again',
   'cases.againDo': 'Work it out again from what was kept',
   'cases.inputs': 'Inputs, SHA-256',
   'cases.answerHash': 'Answer, SHA-256',

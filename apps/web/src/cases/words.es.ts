@@ -98,6 +98,7 @@ export const casesEs: Readonly<Record<keyof typeof casesEn, string>> = {
   'cases.report': 'Informe de esta mirada',
   'cases.reportIs': 'PDF, con todo lo que hace falta para calcularla otra vez',
   'cases.again': '¿Vuelve a dar lo mismo?',
+  'cases.answerAgain': 'la respuesta calculada de nuevo',
   'cases.againDo': 'Calcularla otra vez con lo guardado',
   'cases.inputs': 'Entradas, SHA-256',
   'cases.answerHash': 'Respuesta, SHA-256',

@@ -19,16 +19,20 @@ export const ClaimedSpots = ({ claim }: { readonly claim: ClaimView }) => {
   const found = useQueries({ queries: parts.map((part) => partQuery(part)), combine: together });
   if (parts.length === 0) return <Empty>{t('claims.noSpots')}</Empty>;
   return (
-    <Answer what={t('claims.itsSpots')} query={found}>
-      {(views) =>
-        views.map((part) => (
-          <OnPart
-            key={part.number}
-            part={{ ...part, defects: part.defects.filter((each) => isOf(claim, part.number, each)) }}
-            skin={skinOf(part, models.data)}
-          />
-        ))
-      }
+    <Answer what={t('claims.itsSpots')} query={models}>
+      {(known) => (
+        <Answer what={t('claims.itsSpots')} query={found}>
+          {(views) =>
+            views.map((part) => (
+              <OnPart
+                key={part.number}
+                part={{ ...part, defects: part.defects.filter((each) => isOf(claim, part.number, each)) }}
+                skin={skinOf(part, known)}
+              />
+            ))
+          }
+        </Answer>
+      )}
     </Answer>
   );
 };
@@ -38,8 +42,8 @@ const isOf = ({ defects }: ClaimView, part: string, { mark }: DefectView): boole
 
 type Models = { readonly code: string; readonly skins: Readonly<Record<string, Skin | undefined>> };
 
-const skinOf = ({ model, kind }: PartView, models: readonly Models[] | undefined): Skin | undefined =>
-  models?.find(({ code }) => code === model)?.skins[kind];
+const skinOf = ({ model, kind }: PartView, models: readonly Models[]): Skin | undefined =>
+  models.find(({ code }) => code === model)?.skins[kind];
 
 const rowId = ({ id }: DefectView): string => `defect-${id}`;
 

@@ -1,6 +1,7 @@
 import { useMutation, useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { flawLimitsQuery } from '../../api/queries-of-bay.js';
+import { Trouble } from '../../asked/trouble.js';
 import { queueEntry } from '../../outbox/queue-entry.js';
 import { queuePhotos } from '../../outbox/queue-photos.js';
 import { PlaceFields } from '../../skin/place-fields.js';
@@ -57,6 +58,9 @@ export const DefectForm = ({ at: { part, skin, materials }, onKept }: DefectForm
         value={draft.note}
         onChange={(note) => change({ note })}
       />
+      {draft.kind === '' || limits.data !== undefined || limits.error === null ? null : (
+        <Trouble what={t('bay.limits')} error={limits.error} again={() => void limits.refetch()} />
+      )}
       <VerdictNow draft={draft} limits={limits.data} hull={part.hull} />
       <KeepEntry missing={missing.map((each) => t(`bay.missing.${each}`))} keeping={keeping}>
         {t('bay.saveDefect')}
