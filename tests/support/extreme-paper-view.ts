@@ -1,6 +1,6 @@
 import type { BuildRecordView, HatchKind, MapMark } from '@hull-record/paper';
 import { aLayer, someReadings } from './paper-layers.js';
-import { aDefect, aHullPart, aView, SKIN } from './paper-views.js';
+import { aDefect, aHullPart, aRepair, aView, SKIN } from './paper-views.js';
 
 const mark = (name: string, x: number, girth: number): MapMark => ({
   mark: name,
@@ -32,6 +32,14 @@ export const anExtremeView = (): BuildRecordView => {
         kind: long('Kind'),
         layers,
         defects: marks.map(({ mark: name }) => aDefect({ mark: name, kind: long('Kind '), note: FOREIGN })),
+        repairs: [
+          aRepair({
+            outside: {
+              ...{ done: long('Done'), material: FOREIGN, knownFrom: `${long('Known')}; ${FOREIGN}` },
+              ...{ note: 'yard '.repeat(900), photos: long('SHA') },
+            },
+          }),
+        ],
         map: { skin: SKIN, seenFrom: 'outside, from below', marks: [...marks, mark('OFF', 90000, 10)] },
       }),
     ],

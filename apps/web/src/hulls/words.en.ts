@@ -96,7 +96,7 @@ export const hullsEn = {
   'hulls.groundOut': 'ground out {size} mm',
   'hulls.doneBy': '{when}, by {by}',
   'hulls.doneElsewhere': 'Outside repair at {at}, not witnessed by the plant; told by {by}, recorded {when}',
-  'hulls.reportedByDealer': 'reported by dealer {dealer}',
+  'hulls.reportedByDealer': 'Reported by dealer {dealer}',
   'hulls.outsideDone': 'Done',
   'hulls.outsideMaterial': 'Material, as told',
   'hulls.outsideEvidence': 'Evidence',

@@ -104,7 +104,7 @@ export const hullsEs = {
   'hulls.doneBy': '{when}, por {by}',
   'hulls.doneElsewhere':
     'Reparación externa en {at}, no presenciada por la planta; comunicada por {by}, registrada {when}',
-  'hulls.reportedByDealer': 'comunicada por el distribuidor {dealer}',
+  'hulls.reportedByDealer': 'Comunicada por el distribuidor {dealer}',
   'hulls.outsideDone': 'Hecha',
   'hulls.outsideMaterial': 'Material, según se dijo',
   'hulls.outsideEvidence': 'Pruebas',
