@@ -1,7 +1,7 @@
 import { describe, expect, it } from '@jest/globals';
 import type { BrowserContextOptions } from 'playwright-core';
 import { axeFindings } from '../../support/web/axe.js';
-import { close, open, openIn, page, service, watched } from '../stage.js';
+import { close, open, openIn, page, service } from '../stage.js';
 
 const DESK = { viewport: { width: 1280, height: 800 } };
 const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
@@ -55,28 +55,42 @@ export const PAGES = [
   ['/nowhere', 'This address leads nowhere', 'Esta dirección no lleva a ninguna parte'],
 ] as const;
 
-const findings = async (address: string, words: string, options: BrowserContextOptions): Promise<readonly string[]> => {
-  await open(address, options);
+/** A screen with the language and the theme that it is looked at in. */
+const DESK_IN_ENGLISH = ['desk in English', DESK] as const;
+const PHONE_IN_SPANISH = ['phone in the dark in Spanish', { ...PHONE, colorScheme: 'dark', locale: 'es-MX' }] as const;
+
+/** Opens an address in a page that stays for the next, and waits until it is whole. */
+const whole = async (
+  address: string,
+  words: string,
+  [name, options]: readonly [string, BrowserContextOptions],
+): Promise<void> => {
+  await openIn(name, address, options);
   await page.getByText(words).first().waitFor();
-  await page.waitForLoadState('networkidle');
-  const found = await axeFindings(page);
-  await watched.close();
-  return found;
 };
 
-describe('every page is without a finding of the accessibility checker', () => {
-  it.each(PAGES)('%s, at a desk, in English', async (address, words, _) => {
-    expect(await findings(address, words, DESK)).toEqual([]);
-  });
+const findings = async (...of: Parameters<typeof whole>): Promise<readonly string[]> => {
+  await whole(...of);
+  await page.waitForLoadState('networkidle');
+  return axeFindings(page);
+};
 
-  it.each(PAGES)('%s, on a phone in the dark, in Spanish', async (address, _, words) => {
-    expect(await findings(address, words, { ...PHONE, colorScheme: 'dark', locale: 'es-MX' })).toEqual([]);
+/** Each page is looked at once here, by turns; in every size, language and theme by `npm run grid`. */
+const BY_TURNS = PAGES.map(([address, english, spanish], i) =>
+  i % 2 === 0
+    ? ([address, 'at a desk', english, DESK_IN_ENGLISH] as const)
+    : ([address, 'on a phone in the dark, in Spanish', spanish, PHONE_IN_SPANISH] as const),
+);
+
+describe('every page is without a finding of the accessibility checker', () => {
+  it.each(BY_TURNS)('%s, %s', async (address, _, words, where) => {
+    expect(await findings(address, words, where)).toEqual([]);
   });
 
   it('the page of a defect', async () => {
     const part = await fetch(`${service.url}/api/parts/86-1-H`, { headers: await service.signedIn() });
     const { defects } = (await part.json()) as { defects: { id: string }[] };
-    expect(await findings(`/defects/${defects[0]?.id}`, 'Lots at its place', DESK)).toEqual([]);
+    expect(await findings(`/defects/${defects[0]?.id}`, 'Lots at its place', DESK_IN_ENGLISH)).toEqual([]);
   });
 
   it('and it would find one: a picture without words, and pale letters', async () => {
@@ -96,12 +110,16 @@ describe('every page is without a finding of the accessibility checker', () => {
 
 describe('every page', () => {
   it.each(PAGES)('%s has its title, one heading of the first rank, and landmarks', async (address, words, _) => {
-    await openIn('desk', address, DESK);
-    await page.getByText(words).first().waitFor();
+    await whole(address, words, DESK_IN_ENGLISH);
     expect(await page.title()).toMatch(/^.+ · Hull Record$/);
     expect(await page.getByRole('heading', { level: 1 }).count()).toBe(1);
     for (const landmark of ['banner', 'navigation', 'main', 'contentinfo', 'search'] as const)
       expect([landmark, await page.getByRole(landmark).count()]).toEqual([landmark, 1]);
+  });
+
+  it.each(PAGES)('%s speaks Spanish on a phone, and is no wider than it', async (address, _, words) => {
+    await whole(address, words, PHONE_IN_SPANISH);
+    expect(await page.evaluate('document.documentElement.scrollWidth <= innerWidth')).toBe(true);
   });
 });
 
@@ -109,7 +127,7 @@ describe('on a device that is touched', () => {
   it.each(['/hulls/86-1', '/lots', '/settings', '/store', '/store/receive', '/store/lots/R-BAD', '/tanks/T1'])(
     'what is pressed at %s is 48 px high',
     async (address) => {
-      await open(address, PHONE);
+      await openIn('phone', address, PHONE);
       await page.getByRole('heading', { level: 1 }).waitFor();
       await page.waitForLoadState('networkidle');
       const low = await page.evaluate<string[]>(
@@ -118,7 +136,6 @@ describe('on a device that is touched', () => {
         .map((each) => each.outerHTML.slice(0, 80))`,
       );
       expect(low).toEqual([]);
-      await close();
     },
   );
 });

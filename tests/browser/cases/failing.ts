@@ -1,5 +1,6 @@
-import { describe, expect, it } from '@jest/globals';
-import { open, page, rowsOf, watched } from '../stage.js';
+import { beforeAll, describe, expect, it } from '@jest/globals';
+import type { Page } from 'playwright-core';
+import { open, openIn, page, rowsOf, service, watched } from '../stage.js';
 
 const HULL = '/hulls/86-1';
 const LOT = '/lots/R-BAD';
@@ -75,16 +76,22 @@ const REQUESTS = [
 const FOUND = [[DEFECT, '**/api/defects/**']] as const;
 
 describe('a request that fails', () => {
+  // One page for all: its browser has the files of the app after the first, and reads what it shows anew for each.
+  let stands: Page;
+  beforeAll(async () => {
+    await openIn('failing', '/settings');
+    stands = page;
+  });
+
   it.each(REQUESTS)('of %s, %s, is said to be: %s', async (address, path, what) => {
-    await open('/settings');
     for (const [from, others] of FOUND)
-      if (from === address) await page.route(others, (route) => route.fulfill({ json: {} }));
-    await page.route(path, (route) => route.fulfill({ status: 503, body: 'no' }));
-    await page.goto(new URL(address, page.url()).href);
-    const alert = page.getByRole('alert').filter({ hasText: `Not read: ${what}.` });
+      if (from === address) await stands.route(others, (route) => route.fulfill({ json: {} }));
+    await stands.route(path, (route) => route.fulfill({ status: 503, body: 'no' }));
+    await stands.goto(`${service.url}${address}`);
+    const alert = stands.getByRole('alert').filter({ hasText: `Not read: ${what}.` });
     await alert.getByText('The service failed (503).').waitFor();
     expect(await alert.getByRole('button', { name: 'Try again' }).count()).toBe(1);
-    await watched.close();
+    await stands.unrouteAll();
   });
 
   it('of what the service knows of the demo is said too', async () => {
