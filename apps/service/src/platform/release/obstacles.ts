@@ -81,11 +81,12 @@ const READINGS_OUTSIDE = `
     g.what || ' spot ' || g.spot || ': ' || g.value || ' ' || g.unit || ' is ' || g.verdict
       || ': rework it and read it again, or give a concession.', o.position
   from parts p
-  join (select r.root, r.part_id, y.code as layer, y.position from fact.layer_record r
-          join fact.schedule_layer y on y.id = r.schedule_layer_id where ${standing('r')}
-        union all select root, part_id, 'joint', 0 from fact.joint r where ${standing('r')}
-        union all select root, part_id, null, 0 from fact.repair r where ${standing('r')}
-        union all select id, id, null, 0 from parts) o on o.part_id = p.id
+  cross join lateral (
+    select r.root, y.code as layer, y.position from fact.layer_record r
+      join fact.schedule_layer y on y.id = r.schedule_layer_id where r.part_id = p.id and ${standing('r')}
+    union all select root, 'joint', 0 from fact.joint r where r.part_id = p.id and ${standing('r')}
+    union all select root, null, 0 from fact.repair r where r.part_id = p.id and ${standing('r')}
+    union all select p.id, null, 0) o
   join fact.reading g on g.of_id = o.root and ${standing('g')}
   where ${isOpenReading('g')}`;
 

@@ -85,10 +85,13 @@ const READ = `
   select distinct g.of_id as id, g.of_kind as kind from fact.reading g
   where g.id = any($1) and g.what = 'Barcol hardness' order by 1`;
 
+/** From what was used to its readings, whatever the database thinks of how few readings there are. */
 const READ_WHERE_USED = `
-  select distinct g.of_id as id, g.of_kind as kind from fact.used u
-  join fact.reading g on g.of_id = u.into_id and g.what = 'Barcol hardness' and ${standing('g')}
-  where u.id = any($1) order by 1`;
+  select distinct g.id, g.kind from (select u.into_id from fact.used u where u.id = any($1) offset 0) u
+  cross join lateral (
+    select g.of_id as id, g.of_kind as kind from fact.reading g
+    where g.of_id = u.into_id and g.what = 'Barcol hardness' and ${standing('g')} offset 0) g
+  order by 1`;
 
 const SPRAYED = `
   select distinct u.into_id as id, u.into_kind as kind from fact.used u
@@ -97,5 +100,6 @@ const SPRAYED = `
 const DEFECTS = 'select distinct d.root as id from fact.defect d where d.id = any($1) order by 1';
 
 const MIXED = `
-  select distinct l.root as id from fact.lot_input i
-  join fact.lot l on l.root = i.lot_id and l.origin = 'mixed' where i.id = any($1) order by 1`;
+  select distinct l.root as id from (select i.lot_id from fact.lot_input i where i.id = any($1) offset 0) i
+  cross join lateral (select l.root from fact.lot l where l.root = i.lot_id and l.origin = 'mixed' offset 0) l
+  order by 1`;
