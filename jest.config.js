@@ -1,4 +1,4 @@
-const shared = {
+export const shared = {
   rootDir: '.',
   runtime: '<rootDir>/tests/support/native/runtime.cjs',
   transform: {},
@@ -13,7 +13,7 @@ const suite = (name, extra = {}) => ({
   ...extra,
 });
 
-const onDatabase = {
+export const onDatabase = {
   globalSetup: '<rootDir>/tests/support/postgres/start.mjs',
   globalTeardown: '<rootDir>/tests/support/postgres/stop.mjs',
 };

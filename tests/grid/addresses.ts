@@ -1,0 +1,86 @@
+import { BLISTER_CASE } from '../../apps/service/src/demo/plan/claims.js';
+import { BAD_LOT } from '../../apps/service/src/demo/plan/plan.js';
+import type { Known } from './known.js';
+
+const quality = 'QUA-01';
+const desk = 'WAR-01';
+const office = 'ADMIN';
+const inspector = 'INS-01';
+
+/** Who opens a page; null is nobody. */
+type Opener = (known: Known) => string | null;
+type Address = readonly [route: string, as: string | null | Opener, path: string | ((known: Known) => string)];
+
+/** Every route of the app, as whom it is opened, and an address of it on the demo plant. */
+export const ADDRESSES: readonly Address[] = [
+  ['/', quality, '/'],
+  ['/hulls', quality, '/hulls'],
+  ['/hulls/$number', quality, ({ hull }) => `/hulls/${hull}`],
+  ['/lots', quality, '/lots'],
+  ['/lots/$lot', quality, `/lots/${BAD_LOT}`],
+  ['/defects/$defect', quality, ({ defect }) => `/defects/${defect}`],
+  ['/search', quality, ({ hull, sold }) => `/search?for=TS&hulls=${hull},${sold}`],
+  ['/map', quality, '/map?model=TS86'],
+  ['/trace', quality, '/trace'],
+  ['/trace/lots/$lot', quality, `/trace/lots/${BAD_LOT}`],
+  ['/trace/hulls/$number', quality, ({ hull }) => `/trace/hulls/${hull}`],
+  ['/store', 'REC-01', '/store?material=VE'],
+  ['/store/receive', 'REC-01', '/store/receive'],
+  ['/store/mix', 'LAM-01', '/store/mix'],
+  ['/store/kit', 'LAM-01', '/store/kit'],
+  ['/store/materials', 'REC-01', '/store/materials'],
+  ['/store/lots/$lot', quality, `/store/lots/${BAD_LOT}`],
+  ['/tanks/$tank', 'REC-01', '/tanks/T1'],
+  ['/labels', 'REC-01', `/labels?of=lot&codes=${BAD_LOT}`],
+  ['/l/$', quality, '/l/boat/NONE'],
+  ['/quality', quality, '/quality'],
+  ['/quality/release', quality, ({ hull }) => `/quality/release?hull=${hull}`],
+  ['/quality/counts', quality, '/quality/counts'],
+  ['/quality/concessions', quality, '/quality/concessions'],
+  ['/charts', quality, '/charts'],
+  ['/charts/$what', quality, '/charts/wet%20film?model=TS86&layer=H1'],
+  ['/people', office, '/people'],
+  ['/people/$badge', office, '/people/INS-01'],
+  ['/devices', office, '/devices'],
+  ['/tokens', office, '/tokens'],
+  ['/equipment', quality, '/equipment'],
+  ['/equipment/$code', quality, '/equipment/MG-01'],
+  ['/molds', quality, '/molds'],
+  ['/molds/$mold', quality, '/molds/M-86-1'],
+  ['/models', quality, '/models'],
+  ['/models/new', quality, '/models/new'],
+  ['/models/$model', quality, '/models/TS86'],
+  ['/models/$model/schedule', quality, '/models/TS86/schedule?part=deck'],
+  ['/claims', desk, '/claims'],
+  ['/claims/new', desk, ({ sold }) => `/claims/new?hull=${sold}`],
+  ['/claims/$claim', desk, ({ claim }) => `/claims/${claim}`],
+  ['/warranty', desk, '/warranty'],
+  ['/cases', quality, '/cases'],
+  ['/cases/$case', quality, `/cases/${BLISTER_CASE}`],
+  ['/holds', quality, '/holds'],
+  ['/holds/$hold', quality, ({ hold }) => `/holds/${hold}`],
+  ['/notices/$notice', desk, '/notices/N-1'],
+  ['/owners', desk, '/owners'],
+  ['/owners/$owner', desk, ({ owner }) => `/owners/${owner}`],
+  ['/owners/hulls/$hull', desk, ({ sold }) => `/owners/hulls/${sold}`],
+  ['/own-hulls', ({ dealer }) => dealer, '/own-hulls'],
+  ['/own-hulls/$number', ({ dealer }) => dealer, ({ ofDealer }) => `/own-hulls/${ofDealer}`],
+  ['/c', null, '/c'],
+  ['/sign-in', null, '/sign-in'],
+  ['/enrol', null, '/enrol'],
+  ['/settings', quality, '/settings'],
+  ['/station', 'LAM-01', '/station'],
+  ['/station/take-over', 'LAM-01', '/station/take-over'],
+  ['/station/outbox', 'LAM-01', '/station/outbox'],
+  ['/station/layer', 'LAM-01', '/station/layer'],
+  ['/station/readings', inspector, '/station/readings'],
+  ['/station/sign', inspector, '/station/sign'],
+  ['/station/confirm', inspector, '/station/confirm'],
+  ['/station/bay', inspector, '/station/bay'],
+  ['/station/bay/$part', inspector, ({ asked }) => `/station/bay/${asked}`],
+  ['/station/bay/$part/defect', inspector, ({ asked }) => `/station/bay/${asked}/defect`],
+  ['/station/bay/$part/repair', 'PAT-01', ({ asked }) => `/station/bay/${asked}/repair`],
+  ['/station/bay/$part/touch-up', 'PAT-01', ({ asked }) => `/station/bay/${asked}/touch-up`],
+  ['/station/bay/$part/judge/$mark', inspector, ({ repaired, mark }) => `/station/bay/${repaired}/judge/${mark}`],
+  ['/station/bay/$part/answer/$mark', inspector, ({ asked, askedMark }) => `/station/bay/${asked}/answer/${askedMark}`],
+];
