@@ -68,6 +68,7 @@ const PAPERS: readonly (readonly [name: string, make: () => Promise<Buffer>])[] 
   ['repair order', () => get('parts/86-1-H/repair-order.pdf')],
   ['equipment recall list', () => get('equipment/MG-1/recall.pdf')],
   ['trace of a lot', () => get('lots/R-2/trace.pdf')],
+  ['trace of a hull', () => get('hulls/86-1/trace.pdf')],
   ['list of held hulls', () => get(`holds/${hold}/hulls.pdf`)],
   ['letters of a notice', () => get('notices/DN-1/letters.pdf')],
   ['initial report to the authority', () => get('notices/DN-1/initial-report.pdf')],

@@ -23,4 +23,11 @@ export const traceGraphRoutes = {
     query: graph.HullTraceQuery,
     response: graph.TraceGraph,
   }),
+  hullTracePaper: get({
+    path: '/api/hulls/:number/trace.pdf',
+    tag: 'papers',
+    summary: 'Where what is in one or some hulls came from as a drawing, and every lot on its way in a table, as PDF.',
+    query: graph.HullTracePaperQuery,
+    produces: 'application/pdf',
+  }),
 } as const;

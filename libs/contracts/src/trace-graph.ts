@@ -23,6 +23,10 @@ export const HullTraceQuery = TraceQuery.extend({
 });
 export type HullTraceQuery = z.output<typeof HullTraceQuery>;
 
+/** A paper says how much it prints. */
+export const HullTracePaperQuery = HullTraceQuery.pick({ also: true });
+export type HullTracePaperQuery = z.output<typeof HullTracePaperQuery>;
+
 /** A lot, a hull, or a part that is in no hull, in the picture of where material went. */
 export const TraceNode = z
   .object({

@@ -12,7 +12,8 @@ const row = (code: string) => ({ code, what: 'hull', kg: '2 kg', share: 'under 0
 const aTrace = (hulls: number, changes: Partial<TraceView> = {}): TraceView => ({
   ...PAPER,
   ...{
-    lot: 'VE-12',
+    of: 'lot' as const,
+    code: 'VE-12',
     identity: [['Supplier', 'Aldermoor Resins']],
     leftOut: null,
     assumes: 'Assumes well-mixed tanks.',
@@ -64,6 +65,29 @@ describe('a trace on paper', () => {
       'Drawing of the trace of lot VE-12. Lot VE-12 is in 3 hulls.',
     ]);
     expect(again.bytes.equals(paper.bytes)).toBe(true);
+  });
+
+  it('of hulls says so in its title, its picture, its table and what it states', async () => {
+    const rows = [{ ...row('VE-12'), what: 'received' }];
+    const hulls = { of: 'hulls' as const, code: 'TS62-0, TS62-1', says: 'In TS62-0, TS62-1 there are 4 kg.', rows };
+    const { text, bytes } = await draw(aTrace(2, hulls));
+    const words = [
+      'Trace',
+      'Hull',
+      'TS62-0, TS62-1',
+      'there are 4 kg',
+      'Where it came from',
+      'in these hulls',
+      'In these hulls',
+    ];
+    expect(outOfOrder(text, [...words, 'VE-12', '2 kg'])).toBeUndefined();
+    expect(text).toContain('associatedwiththehull');
+    expect(text).not.toContain('thislot');
+    expect(await readAlternatives(bytes)).toEqual([
+      'Drawing of the trace of hull TS62-0, TS62-1. In TS62-0, TS62-1 there are 4 kg.',
+    ]);
+    const none = await draw(aTrace(0, { ...hulls, columns: [], links: [], rows: [] }));
+    expect(none.text).toContain('Nothingisrecordedasusedinit.');
   });
 
   it('holds 300 hulls and long names without text over text, and a lot that went nowhere', async () => {

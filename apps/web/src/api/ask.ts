@@ -55,5 +55,9 @@ export const post = <P extends PostPath>(
 export const act = <P extends ActPath>(path: P, parameters: Parameters<P>): Promise<ActAnswer<P>> =>
   send(pathOf(path, parameters), {});
 
-/** Where a paper is to be had. */
-export const paperPath = <P extends PaperPath>(path: P, parameters: Parameters<P>): string => pathOf(path, parameters);
+/** Where a paper is to be had, with what it is asked for. */
+export const paperPath = <P extends PaperPath>(
+  path: P,
+  parameters: Parameters<P>,
+  query: Readonly<Record<string, string>> = {},
+): string => withQuery(pathOf(path, parameters), query);

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import type { TraceGraph } from '@hull-record/contracts';
+import { paperPath } from '../api/ask.js';
 import { hullTraceQuery } from '../api/queries-of-traces.js';
 import { Answer } from '../asked/answer.js';
 import { FilterForm } from '../asked/filter-form.js';
@@ -33,7 +34,10 @@ export const HullTracePage = () => {
       <Answer what={t('traces.ofThis', { of: name })} query={query} notThere={<NotThere number={number} />}>
         {(graph) => (
           <>
-            <Head graph={graph} />
+            <Head
+              graph={graph}
+              paper={paperPath('/api/hulls/:number/trace.pdf', { number }, also === '' ? {} : { also })}
+            />
             <TraceBody
               graph={graph}
               picked={pick}
@@ -46,18 +50,27 @@ export const HullTracePage = () => {
   );
 };
 
-const Head = ({ graph: { nodes } }: { readonly graph: TraceGraph }) => (
-  <Facts
-    rows={nodes
-      .filter(({ kind }) => kind === 'hull')
-      .map(({ code, now }) => [
-        code,
-        <>
-          <HullLink to={code} /> {now === null ? null : <Whereabouts now={now} />}
-        </>,
-      ])}
-  />
-);
+const Head = ({ graph: { nodes }, paper }: { readonly graph: TraceGraph; readonly paper: string }) => {
+  const { t } = useWords();
+  return (
+    <Facts
+      rows={[
+        ...nodes
+          .filter(({ kind }) => kind === 'hull')
+          .map(
+            ({ code, now }) =>
+              [
+                code,
+                <>
+                  <HullLink to={code} /> {now === null ? null : <Whereabouts now={now} />}
+                </>,
+              ] as const,
+          ),
+        [t('traces.drawn'), <a href={paper}>{t('traces.pdf')}</a>],
+      ]}
+    />
+  );
+};
 
 const NotThere = ({ number }: { readonly number: string }) => (
   <Empty>

@@ -14,7 +14,7 @@ export const traceFigure = (fonts: Fonts, view: TraceView): Block => {
     ...{ before: 6, lead: layout.height, keepWithNext: true },
     draw: (sheet, parent) => {
       const figure = open(sheet.doc, parent, 'Figure', {
-        alt: `Drawing of the trace of lot ${view.lot}. ${view.says}`,
+        alt: `Drawing of the trace of ${view.of === 'lot' ? 'lot' : 'hull'} ${view.code}. ${view.says}`,
       });
       mark(sheet.doc, figure, 'Figure', () => drawTrace(sheet, fonts, layout));
       figure.end();
@@ -44,7 +44,7 @@ const words = (doc: PDFKit.PDFDocument, fonts: Fonts, { code, kg, x, y }: TraceB
   drawLines(doc, fonts, [first], { ...at, y });
   if (more.length > 0)
     drawLines(doc, fonts, setLines(fonts, [para('…', 'code-note')], 20), { ...at, x: at.x + first.width, y });
-  const amount = kg === null ? 'possibly' : `${Number(kg.toPrecision(3))} kg`;
+  const amount = kg === null ? 'possibly' : kg < 0.001 ? 'under 0.001 kg' : `${Number(kg.toPrecision(3))} kg`;
   drawLines(doc, fonts, setLines(fonts, [para(amount, 'note')], width).slice(0, 1), { ...at, y: y + 10.5 });
 };
 

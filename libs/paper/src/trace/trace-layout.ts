@@ -27,8 +27,8 @@ export interface TraceLayout {
 export const BAR = 8;
 const TOP = 26;
 /** Room of a node beside its bar: two lines of words. */
-const ROOM = 25;
-const BARS = 240;
+const ROOM = 22;
+const BARS = 160;
 /** More of a column are drawn as one. */
 const MOST = 16;
 const LAST = 96;

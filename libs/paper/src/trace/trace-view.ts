@@ -1,8 +1,10 @@
 import type { PaperView } from '../papers/paper-view.js';
 
-/** Where a lot went: columns of what it passed through, from left to right, and the ways between them. */
+/** Where a lot went, or where what is in hulls came from: columns from left to right, and the ways between them. */
 export interface TraceView extends PaperView {
-  readonly lot: string;
+  readonly of: 'lot' | 'hulls';
+  /** The lot, or the hulls with commas. */
+  readonly code: string;
   readonly identity: readonly (readonly [label: string, value: string | null])[];
   /** Where it is, in a sentence. */
   readonly says: string;

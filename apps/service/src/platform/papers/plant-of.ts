@@ -9,7 +9,7 @@ export interface PlantRow {
 /** The plant that a fact belongs to. */
 export const plantOf = async (
   tx: EntityManager,
-  table: 'lot' | 'part' | 'equipment',
+  table: 'lot' | 'part' | 'equipment' | 'hull',
   id: string,
 ): Promise<PlantRow> => {
   const [plant] = await tx.query<[PlantRow]>(

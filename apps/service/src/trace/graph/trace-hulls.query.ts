@@ -30,7 +30,8 @@ export class TraceHulls {
     return readAsOne(this.db, (tx) => this.read(tx, number, query));
   }
 
-  private async read(tx: EntityManager, number: string, query: HullTraceQuery): Promise<TraceGraph> {
+  /** @throws NotThere, InvalidRequest */
+  async read(tx: EntityManager, number: string, query: HullTraceQuery): Promise<TraceGraph> {
     const hulls = await hullsOf(tx, number, query.also);
     const used = await usedOnHulls(tx, [...hulls.keys()]);
     const flows = cutFlows(await flowsOf(tx, [...hulls.keys()], used), new Set(hulls.keys()), query.nodes);

@@ -10,7 +10,7 @@ import { TraceLot } from '../graph/trace-lot.query.js';
 import { wordTrace } from './word-trace.js';
 
 /** So many lots and hulls are printed; of more, those with the most kilograms, and the paper says so. */
-const PRINTED = 600;
+export const PRINTED = 600;
 
 /** Draws where a lot went: the drawing of the trace, and its table. */
 @Injectable()

@@ -14,28 +14,56 @@ const COLUMNS: readonly (readonly [title: string, has: (node: TraceNode) => bool
 /** Words a trace for paper. */
 export const wordTrace = (graph: TraceGraph, plant: PlantRow, newest: Date): TraceView => {
   const { paper, time } = wordPaper(plant, newest, graph.recomputing);
+  const own = graph.of === 'lot' ? ofLot(graph, (at) => time.at(at)) : ofHulls(graph);
+  return {
+    ...{ ...paper, ...own, of: graph.of, leftOut: leftOutOf(graph) },
+    columns: columnsOf(graph),
+    ...{ links: graph.links, assumes: graph.assumes },
+  };
+};
+
+type Own = Pick<TraceView, 'code' | 'identity' | 'says' | 'rows'>;
+
+const ofLot = (graph: TraceGraph, time: (at: Date) => string): Own => {
   const [lot] = graph.nodes;
   return {
-    ...paper,
-    lot: graph.codes[0] ?? '',
+    code: graph.codes[0] ?? '',
     identity: [
       ['Material', lot?.material ?? lot?.role ?? null],
       ['Supplier', lot?.supplier ?? null],
       ['Supplier’s lot', lot?.supplierLot ?? null],
       ['Amount', lot === undefined || lot.kg === null ? null : `${kilograms(lot.kg)} kg`],
       ['State', lot?.state ?? null],
-      ['Recorded', lot === undefined || lot.at === null ? null : time.at(new Date(lot.at))],
+      ['Recorded', lot === undefined || lot.at === null ? null : time(new Date(lot.at))],
     ],
     says: sentenceOf(graph),
-    leftOut:
-      graph.leftOut === null
-        ? null
-        : `There is more than is printed: ${graph.leftOut.lots} lots and ${graph.leftOut.hulls} hulls or parts with less are left out.`,
-    columns: columnsOf(graph),
-    ...{ links: graph.links, assumes: graph.assumes },
     rows: graph.nodes.slice(1).map(wordRow),
   };
 };
+
+const ofHulls = ({ nodes, codes }: TraceGraph): Own => {
+  const hulls = nodes.filter(({ kind }) => kind === 'hull');
+  const lots = nodes.filter(({ kind }) => kind === 'lot');
+  const kg = hulls.reduce((sum, node) => sum + (node.kg ?? 0), 0);
+  const received = lots.filter(({ origin }) => origin === 'received').length;
+  const unidentified = lots.filter(({ origin }) => origin === 'unidentified').length;
+  return {
+    code: codes.join(', '),
+    identity: hulls.map(({ code, hin, now }) => [
+      hulls.length === 1 ? 'HIN and where it is' : code,
+      [hin, whereOf(now)].filter(Boolean).join(', ') || null,
+    ]),
+    says:
+      `In ${codes.join(', ')} there are ${kilograms(kg)} kg of material, of ${received} received ${received === 1 ? 'lot' : 'lots'}.` +
+      (unidentified === 0 ? '' : ` Of ${unidentified} it is not known which they are.`),
+    rows: lots.map(wordRow),
+  };
+};
+
+const leftOutOf = ({ leftOut }: TraceGraph): string | null =>
+  leftOut === null
+    ? null
+    : `There is more than is printed: ${leftOut.lots} lots and ${leftOut.hulls} hulls or parts with less are left out.`;
 
 const columnsOf = ({ nodes }: TraceGraph): readonly TraceColumn[] =>
   COLUMNS.map(([title, has]) => ({
@@ -62,8 +90,11 @@ const wordRow = (node: TraceNode): TraceRowView => ({
   kg: node.kg === null ? (node.possibly ? 'possibly' : 'trace') : `${kilograms(node.kg)} kg`,
   share: node.share === null ? 'not told' : percent(node.share),
   basis: node.basis ?? '',
-  now: node.now === null ? (node.state ?? '') : [node.now.what, node.now.dealer].filter(Boolean).join(', '),
+  now: node.now === null ? (node.state ?? '') : whereOf(node.now),
 });
+
+const whereOf = (now: TraceNode['now']): string =>
+  now === null ? '' : [now.what, now.dealer].filter(Boolean).join(', ');
 
 const ORIGINS: Readonly<Record<string, string>> = {
   ...{ received: 'received', mixed: 'mixture', tank: 'tank fill', cut: 'kit', unidentified: 'unidentified' },
