@@ -1,8 +1,14 @@
 import { afterAll, describe, expect, it } from '@jest/globals';
+import { createHash, verify, X509Certificate } from 'node:crypto';
 import { chmodSync, copyFileSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import PDFDocument from 'pdfkit';
+import { signPdf } from '../../../apps/service/src/records/certificates/sign-pdf.js';
 import { SigningKey } from '../../../apps/service/src/records/certificates/signing-key.js';
+import { checkCms } from '../../../apps/service/src/verify/certificate/check-cms.js';
+import { signatureIn } from '../../../apps/service/src/verify/certificate/signature-in.js';
+import { down, readDer } from '../../support/read-der.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'hull-record-own-key-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -16,6 +22,16 @@ const own = (name: string, mode = 0o600): string => {
 };
 const load = (file: string, passphrase = 'quay') => new SigningKey(folder, { file, passphrase }).load('MAIN');
 
+/** A page with nothing on it. */
+const aPdf = (): Promise<Buffer> =>
+  new Promise((resolve) => {
+    const chunks: Buffer[] = [];
+    const paper = new PDFDocument({ pdfVersion: '1.7' });
+    paper.on('data', (chunk: Buffer) => chunks.push(chunk));
+    paper.on('end', () => resolve(Buffer.concat(chunks)));
+    paper.end();
+  });
+
 describe("a key of the plant's own that signs certificates", () => {
   it('is known by the certificate of the key, not by that of the authority that issued it', async () => {
     // As `openssl x509 -noout -fingerprint -sha256` prints it of the leaf.
@@ -24,8 +40,47 @@ describe("a key of the plant's own that signs certificates", () => {
     );
   });
 
+  it('signs on the curve P-256 too, as ECDSA with SHA-256 over the file and the signed attributes', async () => {
+    const signer = await load(own('own-p256.p12'));
+    // As `openssl x509 -noout -fingerprint -sha256` prints it.
+    expect(signer.fingerprint).toBe('dc0eef466ff55d59323db54c25e2adc978e89872008d966399d1aa754edafe7b');
+    const signed = await signPdf(await aPdf(), signer, 'MAIN', new Date('2026-05-14T09:20:00Z'));
+    const found = signatureIn(signed);
+    if (typeof found === 'string') throw new Error(found);
+    const { cms, signed: content } = found;
+    const [certificates, signers] = [down(cms, 1, 0, 3), down(cms, 1, 0, 4)];
+    const certificate = new X509Certificate(readDer(certificates.content)[0]?.whole ?? Buffer.alloc(0));
+    expect(certificate.publicKey.asymmetricKeyDetails).toEqual({ namedCurve: 'prime256v1' });
+    expect(createHash('sha256').update(certificate.raw).digest('hex')).toBe(signer.fingerprint);
+    const [, , , attributes, algorithm, signature] = readDer(down(signers.whole, 0).content);
+    // 1.2.840.10045.4.3.2, ecdsa-with-SHA256, without parameters (RFC 5758, section 3.2).
+    expect(algorithm?.content.toString('hex')).toBe('06082a8648ce3d040302');
+    const asSet = Buffer.from(attributes?.whole ?? Buffer.alloc(0));
+    asSet[0] = 0x31;
+    expect(verify('sha256', asSet, certificate.publicKey, signature?.content ?? Buffer.alloc(0))).toBe(true);
+    const digest = createHash('sha256').update(content).digest('hex');
+    expect(attributes?.content.toString('hex')).toContain(digest);
+    const inOrder = readDer(asSet.subarray(2)).map(({ whole }) => whole);
+    expect([...inOrder].sort(Buffer.compare)).toEqual(inOrder);
+    expect(checkCms(cms, content)).toEqual({ fingerprint: signer.fingerprint });
+    const other = Buffer.from(content);
+    other[20] = (other[20] ?? 0) ^ 1;
+    expect(checkCms(cms, other)).toBe('The file is not what was signed: a byte was changed.');
+    const torn = Buffer.from(cms);
+    torn[torn.length - 1] = (torn[torn.length - 1] ?? 0) ^ 1;
+    expect(checkCms(torn, content)).toBe('The signature is not one of the key of its certificate.');
+  });
+
+  it('is checked by its own certificate when that of the authority lies beside it in the signature', async () => {
+    const signer = await load(own('own-rsa.p12'));
+    const found = signatureIn(await signPdf(await aPdf(), signer, 'MAIN', new Date('2026-05-14T09:20:00Z')));
+    if (typeof found === 'string') throw new Error(found);
+    expect(readDer(down(found.cms, 1, 0, 3).content)).toHaveLength(2);
+    expect(checkCms(found.cms, found.signed)).toEqual({ fingerprint: signer.fingerprint });
+  });
+
   it('is refused with its reason: another kind of key, a wrong passphrase, a file that others can read', async () => {
-    await expect(load(own('own-p256.p12'))).rejects.toThrow('holds no RSA key');
+    await expect(load(own('own-p384.p12'))).rejects.toThrow('holds no key that is RSA or on the curve P-256');
     await expect(load(own('own-rsa.p12'), 'wrong')).rejects.toThrow('cannot be opened as PKCS #12');
     await expect(load(own('own-rsa.p12', 0o644))).rejects.toThrow('others than its owner can read');
   });

@@ -1,13 +1,12 @@
 import { plainAddPlaceholder } from '@signpdf/placeholder-plain';
-import { P12Signer } from '@signpdf/signer-p12';
 import { SignPdf } from '@signpdf/signpdf';
 import type { Signer } from './signing-key.js';
 
 /** Room for the signature with its certificate, bytes. */
 const ROOM = 8_192;
 
-/** Signs a finished PDF from its first byte to its last (PKCS #7 detached, SHA-256 with RSA). */
-export const signPdf = (pdf: Buffer, { p12, passphrase }: Signer, plant: string, at: Date): Promise<Buffer> => {
+/** Signs a finished PDF from its first byte to its last (PKCS #7 detached, SHA-256 with RSA or ECDSA). */
+export const signPdf = (pdf: Buffer, signer: Signer, plant: string, at: Date): Promise<Buffer> => {
   const prepared = plainAddPlaceholder({
     pdfBuffer: pdf,
     reason: 'States what the builder recorded for this hull.',
@@ -19,7 +18,7 @@ export const signPdf = (pdf: Buffer, { p12, passphrase }: Signer, plant: string,
     // A name of PDF: without a space.
     appName: 'HullRecord',
   });
-  return new SignPdf().sign(pointed(prepared), new P12Signer(p12, { passphrase }), at);
+  return new SignPdf().sign(pointed(prepared), signer.pdf, at);
 };
 
 const NEWLINE = 0x0a;

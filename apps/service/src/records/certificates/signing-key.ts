@@ -1,15 +1,25 @@
+import { P12Signer } from '@signpdf/signer-p12';
+import { Signer as PdfSigner } from '@signpdf/utils';
 import forge from 'node-forge';
-import { createHash, generateKeyPair, randomBytes } from 'node:crypto';
+import {
+  createHash,
+  createPrivateKey,
+  generateKeyPair,
+  type KeyObject,
+  randomBytes,
+  X509Certificate,
+} from 'node:crypto';
 import { existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { ConfigWrong } from '../../platform/config/config-wrong.js';
 import { readSecret, writeSecretOnce } from '../../platform/journal/key-ring.js';
+import { signedData } from './signed-data.js';
 
-/** A key with its X.509 certificate as PKCS #12 (RFC 7292), and what opens it. */
+/** A key with its X.509 certificate, and how it signs. */
 export interface Signer {
-  readonly p12: Buffer;
-  readonly passphrase: string;
+  /** Signs a PDF as its library asks (PKCS #7 detached, SHA-256). */
+  readonly pdf: PdfSigner;
   /** SHA-256 of the certificate in DER, in hexadecimal. */
   readonly fingerprint: string;
 }
@@ -22,6 +32,8 @@ export interface OwnSigner {
 
 const FILE = 'certificates.p12';
 const YEARS = 30;
+/** The name of OpenSSL for the curve P-256. */
+const P_256 = 'prime256v1';
 
 /** The key that signs the PDFs of certificates: self-signed and made at the first use, or the plant's own. */
 export class SigningKey {
@@ -46,26 +58,59 @@ const opened = (file: string, passphrase: string): Signer => {
   const p12 = readSecret(file);
   try {
     const held = forge.pkcs12.pkcs12FromAsn1(forge.asn1.fromDer(p12.toString('binary')), passphrase);
-    const der = forge.asn1.toDer(forge.pki.certificateToAsn1(certificateOf(held))).getBytes();
-    return { p12, passphrase, fingerprint: createHash('sha256').update(der, 'binary').digest('hex') };
+    const key = keyOf(held);
+    const certificate = certificateOf(held, key);
+    const fingerprint = createHash('sha256').update(certificate).digest('hex');
+    if (key.asymmetricKeyType === 'rsa') return { pdf: new P12Signer(p12, { passphrase }), fingerprint };
+    return { pdf: new EcSigner(key, certificate), fingerprint };
   } catch (error) {
     throw new ConfigWrong(`${file}: cannot be opened as PKCS #12: ${error instanceof Error ? error.message : ''}`);
   }
 };
 
-const bagsOf = (held: forge.pkcs12.Pkcs12Pfx, type: string): readonly forge.pkcs12.Bag[] =>
-  Object.values(held.getBags({ bagType: forge.pki.oids[type] as string })).flatMap((bags) => bags ?? []);
+/** Signs with a key on a curve, which the library of PDF signatures does not read. */
+class EcSigner extends PdfSigner {
+  constructor(
+    private readonly key: KeyObject,
+    private readonly certificate: Buffer,
+  ) {
+    super();
+  }
 
-/** The certificate of the key itself: those that issued it may lie beside it, in any order. */
-const certificateOf = (held: forge.pkcs12.Pkcs12Pfx): forge.pki.Certificate => {
-  const [key] = [...bagsOf(held, 'pkcs8ShroudedKeyBag'), ...bagsOf(held, 'keyBag')].flatMap((bag) => bag.key ?? []);
-  if (!key) throw new Error('it holds no RSA key, and other kinds of key do not sign here');
-  const own = bagsOf(held, 'certBag').find(
-    ({ cert }) =>
-      cert !== undefined && (cert.publicKey as forge.pki.rsa.PublicKey).n.equals((key as forge.pki.rsa.PrivateKey).n),
+  override async sign(pdf: Buffer, at: Date = new Date()): Promise<Buffer> {
+    return signedData(pdf, this.key, this.certificate, at);
+  }
+}
+
+/** What lies in a PKCS #12; of a key that is not RSA, and of its certificate, node-forge gives what it did not read. */
+interface Bag {
+  readonly key?: forge.pki.PrivateKey | null;
+  readonly cert?: forge.pki.Certificate | null;
+  readonly asn1?: forge.asn1.Asn1;
+}
+
+const bagsOf = (held: forge.pkcs12.Pkcs12Pfx, type: string): readonly Bag[] =>
+  Object.values(held.getBags({ bagType: forge.pki.oids[type] as string })).flatMap((bags) => (bags ?? []) as Bag[]);
+
+const derOf = (node: forge.asn1.Asn1): Buffer => Buffer.from(forge.asn1.toDer(node).getBytes(), 'binary');
+
+const keyOf = (held: forge.pkcs12.Pkcs12Pfx): KeyObject => {
+  const [bag] = [...bagsOf(held, 'pkcs8ShroudedKeyBag'), ...bagsOf(held, 'keyBag')];
+  if (bag?.key) return createPrivateKey(forge.pki.privateKeyToPem(bag.key));
+  const key = bag?.asn1 && createPrivateKey({ key: derOf(bag.asn1), format: 'der', type: 'pkcs8' });
+  if (key?.asymmetricKeyType !== 'ec' || key.asymmetricKeyDetails?.namedCurve !== P_256)
+    throw new Error('it holds no key that is RSA or on the curve P-256, and other kinds of key do not sign here');
+  return key;
+};
+
+/** The certificate of the key itself, in DER: those that issued it may lie beside it, in any order. */
+const certificateOf = (held: forge.pkcs12.Pkcs12Pfx, key: KeyObject): Buffer => {
+  const all = bagsOf(held, 'certBag').flatMap(({ cert, asn1 }) =>
+    cert ? [derOf(forge.pki.certificateToAsn1(cert))] : asn1 ? [derOf(asn1)] : [],
   );
-  if (!own?.cert) throw new Error('it holds no certificate of its key');
-  return own.cert;
+  const own = all.find((der) => new X509Certificate(der).checkPrivateKey(key));
+  if (!own) throw new Error('it holds no certificate of its key');
+  return own;
 };
 
 /** A new key of 3072 bits with a certificate that it signs itself: it says the same signer, not who that is. */
