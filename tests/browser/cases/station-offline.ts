@@ -58,6 +58,19 @@ describe('with no network', () => {
     expect(proved).toEqual([{ identity: 'proved', offset: true }]);
   });
 
+  it('a page that was opened before its worker was there says when it is ready, goes on and starts again', async () => {
+    await openTablet('/station', 'TAB-N', 'LAM-1');
+    await page.getByText('Ready to work with no network.').waitFor();
+    await page.waitForFunction('navigator.serviceWorker.controller !== null');
+    await page.context().setOffline(true);
+    // Neither this page of the station nor that one was loaded before.
+    await page.getByRole('link', { name: /^Defects and repairs/ }).tap();
+    await page.getByLabel('Hull or part').waitFor();
+    await page.goto(`${service.url}/station/outbox`);
+    await page.getByText('Nothing waits').waitFor();
+    await page.getByText('Ready to work with no network.').waitFor();
+  });
+
   it('two windows of one tablet send each entry once', async () => {
     await openTablet('/station', 'TAB-D', 'LAM-1');
     await page.getByText('OFF-4-H').waitFor();

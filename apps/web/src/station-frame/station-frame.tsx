@@ -1,5 +1,5 @@
 import { Link, Outlet } from '@tanstack/react-router';
-import { useEffect } from 'react';
+import { useEffect, useSyncExternalStore } from 'react';
 import { ask } from '../api/ask.js';
 import { session } from '../api/session.js';
 import { network } from '../device/network.js';
@@ -37,9 +37,17 @@ export const StationFrame = () => {
       </main>
       <footer className="st-safe">
         <Text of="station.caution" />
+        <NoNetworkReady />
       </footer>
     </div>
   );
+};
+
+/** Whether this device can go on, and start again, with no network. */
+const NoNetworkReady = () => {
+  const { t } = useWords();
+  const readiness = useSyncExternalStore(shellWorker.subscribe, shellWorker.readiness);
+  return <p aria-live="polite">{t(`station.noNetwork.${readiness}`)}</p>;
 };
 
 const Who = () => {

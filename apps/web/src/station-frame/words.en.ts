@@ -5,6 +5,9 @@ export const stationEn = {
   'station.tasks': 'Tasks',
   'station.nobody': 'Nobody has this tablet',
   'station.unproved': 'not proved',
+  'station.noNetwork.never': 'This browser cannot start the station with no network.',
+  'station.noNetwork.soon': 'Not ready to start with no network yet: its files are being loaded.',
+  'station.noNetwork.ready': 'Ready to work with no network.',
   'station.caution':
     'Styrene vapour, MEKP: mask on, fan on, goggles and gloves. Use this tablet outside any area classified for electrical equipment unless it is rated for it. The data sheet, shop rules and local codes come first.',
   'station.newer': 'A new version is here: load it',

@@ -7,6 +7,9 @@ export const stationEs = {
   'station.tasks': 'Tareas',
   'station.nobody': 'Nadie tiene esta tableta',
   'station.unproved': 'sin comprobar',
+  'station.noNetwork.never': 'Este navegador no puede iniciar la estación sin red.',
+  'station.noNetwork.soon': 'Todavía no puede iniciar sin red: se están cargando sus archivos.',
+  'station.noNetwork.ready': 'Lista para trabajar sin red.',
   'station.caution':
     'Vapor de estireno, MEKP: mascarilla, ventilador, gafas y guantes. Use esta tableta fuera de toda zona clasificada para equipo eléctrico, salvo que esté certificada para ella. Mandan la hoja de datos, las reglas del taller y las normas locales.',
   'station.newer': 'Hay una versión nueva: cargarla',

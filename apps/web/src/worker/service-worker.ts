@@ -13,6 +13,7 @@ interface Fetching extends Lasting {
 interface Itself {
   readonly location: Location;
   readonly skipWaiting: () => Promise<void>;
+  readonly clients: { readonly claim: () => Promise<void> };
   readonly addEventListener: ((type: 'install' | 'activate', on: (event: Lasting) => void) => void) &
     ((type: 'fetch', on: (event: Fetching) => void) => void) &
     ((type: 'message', on: (event: MessageEvent) => void) => void);
@@ -29,7 +30,8 @@ const CACHE = '__SHELL_VERSION__';
 const NOT_OURS = /^\/(api|health)(\/|$)/i;
 
 worker.addEventListener('install', (event) => event.waitUntil(fetchAll()));
-worker.addEventListener('activate', (event) => event.waitUntil(forgetOthers()));
+// A page that was open before its first worker has what it may still fetch from the worker too.
+worker.addEventListener('activate', (event) => event.waitUntil(forgetOthers().then(() => worker.clients.claim())));
 // A new version waits until a person asks for it: never under a half-filled form.
 worker.addEventListener('message', ({ data }) => {
   if (data === 'take over') void worker.skipWaiting();
