@@ -2,10 +2,9 @@ import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import type { ModelView } from '@hull-record/contracts';
 import { modelsQuery } from '../api/queries.js';
-import { Answer } from '../asked/answer.js';
+import { WholeTable } from '../asked/whole-table.js';
 import { Allowed } from '../entry/allowed.js';
-import { Empty, Page } from '../ui/page.js';
-import { Table } from '../ui/table.js';
+import { Page } from '../ui/page.js';
 import { useWords } from '../words/use-words.js';
 import { ModelsWords } from './models-words.js';
 import { PART_KINDS, versionsOf } from './part-kinds.js';
@@ -34,38 +33,32 @@ const Models = () => {
           </Link>
         </p>
       </Allowed>
-      <Answer what={t('models.the')} query={query}>
-        {(models) =>
-          models.length === 0 ? (
-            <Empty>{t('models.none')}</Empty>
-          ) : (
-            <Table
-              caption={t('models.caption')}
-              columns={[
-                {
-                  head: t('record.model'),
-                  cell: ({ code }) => (
-                    <Link to="/models/$model" params={{ model: code }}>
-                      {code}
-                    </Link>
-                  ),
-                  names: true,
-                  class: 'n',
-                },
-                { head: t('models.name'), cell: ({ name }) => name },
-                {
-                  head: t('models.long'),
-                  cell: ({ skins }) =>
-                    t('models.m', { m: figure((skins['hull molding']?.lengthMm ?? Number.NaN) / 1000, 4) }),
-                  class: 'r',
-                },
-                { head: t('models.newest'), cell: (model) => <InForce of={model} /> },
-              ]}
-              rows={models}
-            />
-          )
-        }
-      </Answer>
+      <WholeTable
+        what={t('models.the')}
+        caption={t('models.caption')}
+        columns={[
+          {
+            head: t('record.model'),
+            cell: ({ code }) => (
+              <Link to="/models/$model" params={{ model: code }}>
+                {code}
+              </Link>
+            ),
+            names: true,
+            class: 'n',
+          },
+          { head: t('models.name'), cell: ({ name }) => name },
+          {
+            head: t('models.long'),
+            cell: ({ skins }) =>
+              t('models.m', { m: figure((skins['hull molding']?.lengthMm ?? Number.NaN) / 1000, 4) }),
+            class: 'r',
+          },
+          { head: t('models.newest'), cell: (model) => <InForce of={model} /> },
+        ]}
+        query={query}
+        empty={t('models.none')}
+      />
     </>
   );
 };

@@ -1,10 +1,9 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { peopleQuery } from '../api/queries-of-people.js';
-import { Answer } from '../asked/answer.js';
+import { WholeTable } from '../asked/whole-table.js';
 import { Allowed } from '../entry/allowed.js';
-import { Empty, Page, Section } from '../ui/page.js';
-import { Table } from '../ui/table.js';
+import { Page, Section } from '../ui/page.js';
 import { useWords } from '../words/use-words.js';
 import { PeopleWays } from './people-ways.js';
 import { RegisterPerson } from './register-person.js';
@@ -22,31 +21,25 @@ export const PeoplePage = () => {
         </Allowed>
       </Section>
       <Section name={t('people.badges')}>
-        <Answer what={t('people.thePeople')} query={query}>
-          {(people) =>
-            people.length === 0 ? (
-              <Empty>{t('people.none')}</Empty>
-            ) : (
-              <Table
-                caption={t('people.caption')}
-                columns={[
-                  {
-                    head: t('people.badge'),
-                    cell: ({ badge }) => (
-                      <Link to="/people/$badge" params={{ badge }}>
-                        {badge}
-                      </Link>
-                    ),
-                    names: true,
-                    class: 'n',
-                  },
-                  { head: t('people.roles'), cell: ({ roles }) => roles.map(term).join(', ') || t('people.noRoles') },
-                ]}
-                rows={people}
-              />
-            )
-          }
-        </Answer>
+        <WholeTable
+          what={t('people.thePeople')}
+          caption={t('people.caption')}
+          columns={[
+            {
+              head: t('people.badge'),
+              cell: ({ badge }) => (
+                <Link to="/people/$badge" params={{ badge }}>
+                  {badge}
+                </Link>
+              ),
+              names: true,
+              class: 'n',
+            },
+            { head: t('people.roles'), cell: ({ roles }) => roles.map(term).join(', ') || t('people.noRoles') },
+          ]}
+          query={query}
+          empty={t('people.none')}
+        />
       </Section>
     </Page>
   );

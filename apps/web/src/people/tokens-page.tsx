@@ -1,12 +1,11 @@
 import { useQuery } from '@tanstack/react-query';
 import { act, post } from '../api/ask.js';
 import { tokensQuery } from '../api/queries-of-people.js';
-import { Answer } from '../asked/answer.js';
+import { WholeTable } from '../asked/whole-table.js';
 import { ActButton } from '../entry/act-button.js';
 import { RecordForm } from '../entry/record-form.js';
 import { mark } from '../marks/mark.js';
-import { Empty, Page, Section } from '../ui/page.js';
-import { Table } from '../ui/table.js';
+import { Page, Section } from '../ui/page.js';
 import { Day, Moment } from '../words/moments.js';
 import { useWords } from '../words/use-words.js';
 import { OneTimeCode } from './one-time-code.js';
@@ -26,46 +25,40 @@ export const TokensPage = () => {
         <NewToken />
       </Section>
       <Section name={t('people.knownTokens')}>
-        <Answer what={t('people.theTokens')} query={query}>
-          {(tokens) =>
-            tokens.length === 0 ? (
-              <Empty>{t('people.noTokens')}</Empty>
-            ) : (
-              <Table
-                caption={t('people.tokensCaption')}
-                columns={[
-                  { head: t('people.tokenName'), cell: ({ name }) => name, names: true },
-                  { head: t('people.badge'), cell: ({ badge }) => badge, class: 'n' },
-                  { head: t('people.deviceCode'), cell: ({ device }) => device, class: 'n' },
-                  {
-                    head: t('people.scopes'),
-                    cell: ({ scopes }) => scopes.map((scope) => t(`people.scope.${scope}`)).join(', '),
-                  },
-                  { head: t('people.until'), cell: ({ until }) => <Day at={until} /> },
-                  {
-                    head: t('people.lastUsed'),
-                    cell: ({ lastUsed }) => (lastUsed === null ? t('people.never') : <Moment at={lastUsed} />),
-                  },
-                  {
-                    head: t('record.state'),
-                    cell: ({ id, name, revoked }) =>
-                      revoked ? (
-                        mark('stopped', t('people.isRevoked'))
-                      ) : (
-                        <ActButton
-                          words={t('people.revoke')}
-                          sure={t('people.revokeTokenSure', { name })}
-                          act={() => act('/api/tokens/:token/revocations', { token: id })}
-                          done={() => t('people.isRevoked')}
-                        />
-                      ),
-                  },
-                ]}
-                rows={tokens}
-              />
-            )
-          }
-        </Answer>
+        <WholeTable
+          what={t('people.theTokens')}
+          caption={t('people.tokensCaption')}
+          columns={[
+            { head: t('people.tokenName'), cell: ({ name }) => name, names: true },
+            { head: t('people.badge'), cell: ({ badge }) => badge, class: 'n' },
+            { head: t('people.deviceCode'), cell: ({ device }) => device, class: 'n' },
+            {
+              head: t('people.scopes'),
+              cell: ({ scopes }) => scopes.map((scope) => t(`people.scope.${scope}`)).join(', '),
+            },
+            { head: t('people.until'), cell: ({ until }) => <Day at={until} /> },
+            {
+              head: t('people.lastUsed'),
+              cell: ({ lastUsed }) => (lastUsed === null ? t('people.never') : <Moment at={lastUsed} />),
+            },
+            {
+              head: t('record.state'),
+              cell: ({ id, name, revoked }) =>
+                revoked ? (
+                  mark('stopped', t('people.isRevoked'))
+                ) : (
+                  <ActButton
+                    words={t('people.revoke')}
+                    sure={t('people.revokeTokenSure', { name })}
+                    act={() => act('/api/tokens/:token/revocations', { token: id })}
+                    done={() => t('people.isRevoked')}
+                  />
+                ),
+            },
+          ]}
+          query={query}
+          empty={t('people.noTokens')}
+        />
       </Section>
     </Page>
   );

@@ -1,13 +1,12 @@
 import { useQuery } from '@tanstack/react-query';
 import { post } from '../api/ask.js';
 import { materialsQuery } from '../api/queries.js';
-import { Answer } from '../asked/answer.js';
+import { WholeTable } from '../asked/whole-table.js';
 import { Allowed } from '../entry/allowed.js';
 import { decimal, type EntryField } from '../entry/entry-field.js';
 import { RecordForm } from '../entry/record-form.js';
 import { mark } from '../marks/mark.js';
-import { Empty, Page, Section } from '../ui/page.js';
-import { Table } from '../ui/table.js';
+import { Page, Section } from '../ui/page.js';
 import { Term } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
 
@@ -29,29 +28,23 @@ export const MaterialsPage = () => {
         </Allowed>
       </Section>
       <Section name={t('store.known')}>
-        <Answer what={t('store.theMaterials')} query={query}>
-          {(materials) =>
-            materials.length === 0 ? (
-              <Empty>{t('store.noMaterials')}</Empty>
-            ) : (
-              <Table
-                caption={t('store.materialsCaption')}
-                columns={[
-                  { head: t('store.materialCode'), cell: ({ code }) => code, names: true, class: 'n' },
-                  { head: t('store.materialName'), cell: ({ name }) => name },
-                  { head: t('store.role'), cell: ({ role }) => <Term word={role} /> },
-                  { head: t('store.maker'), cell: ({ maker }) => maker ?? '–' },
-                  {
-                    head: t('store.figure.shelfLifeDays'),
-                    cell: ({ shelfLifeDays }) => shelfLifeDays ?? '–',
-                    class: 'r',
-                  },
-                ]}
-                rows={materials}
-              />
-            )
-          }
-        </Answer>
+        <WholeTable
+          what={t('store.theMaterials')}
+          caption={t('store.materialsCaption')}
+          columns={[
+            { head: t('store.materialCode'), cell: ({ code }) => code, names: true, class: 'n' },
+            { head: t('store.materialName'), cell: ({ name }) => name },
+            { head: t('store.role'), cell: ({ role }) => <Term word={role} /> },
+            { head: t('store.maker'), cell: ({ maker }) => maker ?? '–' },
+            {
+              head: t('store.figure.shelfLifeDays'),
+              cell: ({ shelfLifeDays }) => shelfLifeDays ?? '–',
+              class: 'r',
+            },
+          ]}
+          query={query}
+          empty={t('store.noMaterials')}
+        />
       </Section>
     </Page>
   );

@@ -1,14 +1,10 @@
-import { useQueries } from '@tanstack/react-query';
 import { getRouteApi, Link } from '@tanstack/react-router';
 import type { MaterialView, ModelView } from '@hull-record/contracts';
-import { materialsQuery, modelsQuery } from '../../api/queries.js';
-import { Answer } from '../../asked/answer.js';
-import { together } from '../../asked/together.js';
 import { Allowed } from '../../entry/allowed.js';
-import { Empty, Page } from '../../ui/page.js';
+import { Empty } from '../../ui/page.js';
 import { Text } from '../../words/text.js';
 import { useWords } from '../../words/use-words.js';
-import { ModelsWords } from '../models-words.js';
+import { OneModelPage, WithModel } from '../one-model.js';
 import { isPartKind, type PartKindName } from '../part-kinds.js';
 import { ScheduleForm } from './schedule-form.js';
 
@@ -16,39 +12,24 @@ const route = getRouteApi('/models/$model/schedule');
 
 /** Where the next version of a schedule is entered, beginning with the one before. */
 export const NewVersionPage = () => {
-  const { t } = useWords();
   const { model } = route.useParams();
   return (
-    <Page title={`${t('record.model')} ${model}`} kind={t('record.model')} name={model}>
-      <ModelsWords>
-        <NewVersion code={model} />
-      </ModelsWords>
-    </Page>
+    <OneModelPage code={model}>
+      <NewVersion code={model} />
+    </OneModelPage>
   );
 };
 
 const NewVersion = ({ code }: { readonly code: string }) => {
   const { t } = useWords();
   const { part } = route.useSearch();
-  const query = useQueries({ queries: [modelsQuery, materialsQuery], combine: together });
   return (
     <Allowed to="publishSchedule" what={t('schedule.title')}>
-      <Answer what={t('schedule.theModels')} query={query}>
-        {([models, materials]) => {
-          const model = models.find((each) => each.code === code);
-          if (model === undefined)
-            return (
-              <Empty>
-                <Text
-                  of="models.notThere"
-                  with={{ model: code, list: (inside) => <Link to="/models">{inside}</Link> }}
-                />
-              </Empty>
-            );
-          if (!isPartKind(part)) return <NoPart code={code} />;
-          return <ForPart model={model} partKind={part} materials={materials} />;
-        }}
-      </Answer>
+      <WithModel code={code} what={t('schedule.theModels')}>
+        {(model, materials) =>
+          isPartKind(part) ? <ForPart model={model} partKind={part} materials={materials} /> : <NoPart code={code} />
+        }
+      </WithModel>
     </Allowed>
   );
 };
