@@ -68,6 +68,18 @@ describe('the service', () => {
     expect(text).toContain('<meta name="plant-time-zone" content="America/New_York" />');
   });
 
+  it('sends what is built compressed to a browser that takes it, as it is to one that does not, and answers never', async () => {
+    const asset = /\/assets\/index-[\w-]+\.js/.exec(await (await fetch(service.url)).text())?.[0] ?? '';
+    const sent = async (path: string, encoding: string) => {
+      const { headers } = await fetch(`${service.url}${path}`, { headers: { 'accept-encoding': encoding } });
+      return [headers.get('content-encoding'), headers.get('vary'), headers.get('content-type')?.split(';')[0]];
+    };
+    expect(await sent(asset, 'gzip, deflate, br')).toEqual(['br', 'Accept-Encoding', 'text/javascript']);
+    expect(await sent(asset, 'gzip')).toEqual(['gzip', 'Accept-Encoding', 'text/javascript']);
+    expect(await sent(asset, 'identity')).toEqual([null, 'Accept-Encoding', 'text/javascript']);
+    expect((await sent('/api/session', 'gzip, deflate, br'))[0]).toBe(null);
+  });
+
   it('gives what is named after its content to be kept, and nothing in place of what is not there', async () => {
     const text = await (await fetch(service.url)).text();
     const asset = /\/assets\/index-[\w-]+\.js/.exec(text)?.[0] ?? '';

@@ -54,6 +54,19 @@ describe('the first load', () => {
     expect(over).toEqual([]);
   });
 
+  it('of the station is so much on the way, too', async () => {
+    await open('/station', {}, 'LAM-1');
+    await page.getByRole('link', { name: 'Enter a layer' }).waitFor();
+    const sent = await page.evaluate<readonly { name: string; bytes: number }[]>(
+      'performance.getEntriesByType("resource").filter(({ name }) => name.endsWith(".js")).map(({ name, encodedBodySize }) => ({ name, bytes: encodedBodySize }))',
+    );
+    const kB = sent.reduce((sum, { bytes }) => sum + bytes / 1000, 0);
+    expect(sent.length).toBeGreaterThan(3);
+    expect(kB).toBeGreaterThan(50);
+    expect(kB).toBeLessThanOrEqual(BUDGET_KB);
+    await close();
+  });
+
   it('fetches one page and one language', async () => {
     const fetched = new Set<string>();
     await open('/settings');
