@@ -64,6 +64,14 @@ describe('a repair that a dealer reported', () => {
     expect(watched.complaints).toEqual([]);
     await close();
   });
+
+  it('says the same to who judges it at the station', async () => {
+    await open('/station/bay/86-5-H/judge/R2');
+    await page.getByText('not witnessed by the plant; told by work sheet 118').waitFor();
+    await page.waitForFunction('[...document.images].some((image) => image.naturalWidth > 0)');
+    expect(watched.complaints).toEqual([]);
+    await close();
+  });
 });
 
 describe('the record of a layer', () => {

@@ -1,7 +1,7 @@
 import type { PartView, RepairView } from '@hull-record/contracts';
 import { CAUTIONS } from '@hull-record/trade';
-import { Fragment } from 'react';
 import { mark, stamp } from '../marks/mark.js';
+import { Elsewhere } from '../record/elsewhere.js';
 import { Shots } from '../record/shots.js';
 import { Verdicts } from '../record/verdicts.js';
 import { Fold } from '../ui/fold.js';
@@ -74,32 +74,6 @@ const Done = ({ repair }: RepairProps) => {
         )}
       </p>
       <Shots photos={repair.photos} />
-    </>
-  );
-};
-
-/** A repair that nobody of the plant did or saw: where it was done, and from whom that is known. */
-const Elsewhere = ({ repair, of }: RepairProps & { readonly of: NonNullable<RepairView['outside']> }) => {
-  const { t } = useWords();
-  const { happenedAt, reportedBy, note } = repair;
-  return (
-    <>
-      <Text of="hulls.doneElsewhere" with={{ at: of.at, by: of.toldBy, when: <Moment at={happenedAt} /> }} />
-      {reportedBy === null ? null : `. ${t('hulls.reportedByDealer', { dealer: reportedBy })}`}
-      {(
-        [
-          ['hulls.outsideDone', of.when],
-          ['hulls.outsideMaterial', of.material],
-          ['hulls.outsideEvidence', of.evidence],
-          ['hulls.outsideNote', note ?? undefined],
-        ] as const
-      ).map(([label, said]) =>
-        said === undefined ? null : (
-          <Fragment key={label}>
-            . {t(label)}: <Said text={said} />
-          </Fragment>
-        ),
-      )}
     </>
   );
 };

@@ -1,4 +1,5 @@
 import type { PartView, RepairView } from '@hull-record/contracts';
+import { Elsewhere } from '../../record/elsewhere.js';
 import { Verdicts } from '../../record/verdicts.js';
 import { Facts } from '../../ui/page.js';
 import { Moment } from '../../words/moments.js';
@@ -14,10 +15,10 @@ interface RepairDoneProps {
   readonly repair: RepairView;
 }
 
-/** A repair as it was done: its grind-out to scale, with what, by whom, how hard it became, and photos of its defects. */
+/** A repair as it was done: its grind-out to scale, with what, by whom, how hard it became, and photos of its defects; of one done elsewhere what is known. */
 export const RepairDone = ({ part, repair }: RepairDoneProps) => {
   const { t, figure } = useWords();
-  const { procedure, defects, plies, doneBy, readings, verdicts, used, happenedAt } = repair;
+  const { procedure, defects, plies, doneBy, outside, readings, verdicts, used, happenedAt } = repair;
   const drawn = drawnOf(repair);
   const photos = part.defects.filter(({ mark }) => defects.includes(mark)).flatMap((defect) => defect.photos);
   const barcol = readings.filter(({ what }) => what === 'Barcol hardness');
@@ -28,7 +29,7 @@ export const RepairDone = ({ part, repair }: RepairDoneProps) => {
           [t('record.defects'), <span className="n">{defects.join(', ')}</span>],
           [t('bay.procedure'), <Said text={procedure} />],
           [t('bay.pliesLaid'), plies.length === 0 ? null : <Said text={plies.join('; ')} />],
-          [t('bay.doneBy'), doneBy.join(', ')],
+          [t('bay.doneBy'), outside === null ? doneBy.join(', ') : <Elsewhere repair={repair} of={outside} />],
           [t('record.when'), <Moment at={happenedAt} />],
           [
             t('bay.barcolRead'),
@@ -40,6 +41,7 @@ export const RepairDone = ({ part, repair }: RepairDoneProps) => {
       {drawn === null ? null : <GrindOut plan={drawn.plan} order={drawn.order} />}
       <Verdicts verdicts={verdicts} />
       <Shots photos={photos} />
+      {outside === null ? null : <Shots photos={repair.photos} />}
     </>
   );
 };
