@@ -26,9 +26,9 @@ export const HoldPage = () => {
   const { hold } = route.useParams();
   const query = useQuery(holdQuery(hold));
   const thing = useHeldThing();
-  const name = query.data === undefined ? t('holds.hold') : thing(query.data.on);
+  const name = query.data === undefined ? t('holds.hold') : t('holds.titleOf', { thing: thing(query.data.on) });
   return (
-    <Page title={t('holds.titleOf', { thing: name })} name={t('holds.titleOf', { thing: name })}>
+    <Page title={name} name={name}>
       <Answer
         what={t('holds.theHold')}
         query={query}

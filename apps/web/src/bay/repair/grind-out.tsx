@@ -25,16 +25,24 @@ export const GrindOut = ({ plan, order }: GrindOutProps) => {
     <figure className="grind-out">
       <svg viewBox={boxOf(length, width)} role="img" aria-label={words} className="plan-view">
         <PlanView plan={plan} order={order} />
-        <Across x={0} y={width / 2 + length * 0.06} long={length} says={`${mm(length)} mm`} unit={length} />
+        <Across
+          x={0}
+          y={width / 2 + length * 0.06}
+          long={length}
+          says={`${mm(length)} mm`}
+          unit={length}
+          letters={0.045}
+        />
       </svg>
       <svg viewBox={boxOf(length, plan.depthMm * DEEPER)} aria-hidden="true" className="section-view">
         <SectionView plan={plan} order={order} />
         <Across
           x={length / 2 - taperMm / 2}
-          y={-length * 0.05}
+          y={-(plan.depthMm * DEEPER) / 2 - length * 0.04}
           long={taperMm}
           says={`${mm(taperMm)} mm`}
           unit={length}
+          letters={0.04}
         />
       </svg>
       <figcaption className="soft">{t('bay.drawn', { times: DEEPER, depth: mm(plan.depthMm) })}</figcaption>
@@ -111,17 +119,19 @@ interface AcrossProps {
   readonly y: number;
   readonly long: number;
   readonly says: string;
-  /** The width of the drawing, by which its letters are set. */
+  /** The width of the drawing. */
   readonly unit: number;
+  /** The size of its letters as a part of that: on a telephone they are still read. */
+  readonly letters: number;
 }
 
 /** A dimension: how long, between two ticks. */
-const Across = ({ x, y, long, says, unit }: AcrossProps) => (
+const Across = ({ x, y, long, says, unit, letters }: AcrossProps) => (
   <g className="dimension">
     <path
       d={`M${x - long / 2} ${y}H${x + long / 2}M${x - long / 2} ${y - unit * 0.012}v${unit * 0.024}M${x + long / 2} ${y - unit * 0.012}v${unit * 0.024}`}
     />
-    <text x={x} y={y - unit * 0.012} fontSize={unit * 0.032} textAnchor="middle">
+    <text x={x} y={y - unit * 0.012} fontSize={unit * letters} textAnchor="middle">
       {says}
     </text>
   </g>

@@ -18,7 +18,7 @@ interface ForestProps {
 }
 
 const ROW = 40;
-const [LEFT, RIGHT, WIDTH, TOP] = [270, 200, 820, 44];
+const [LEFT, RIGHT, WIDTH, TOP] = [270, 250, 870, 44];
 /** So many rows are drawn; all of them are in the table. */
 const DRAWN = 12;
 const NAMED = 30;

@@ -165,7 +165,7 @@ export const answersEs: Readonly<Record<keyof typeof answersEn, string>> = {
   'cases.next': 'Qué lo resolvería',
   'cases.toLot': 'Lote y cascos que lo contienen:',
   'cases.toTrace': 'Rastrear {lot}',
-  'cases.toHulls': 'Cascos sin reclamación que más lo contienen, con su parte de una capa:',
+  'cases.toHulls': 'Cascos sin reclamo que más lo contienen, con su parte de una capa:',
   'cases.cannotSay': 'Qué no pueden decir los datos',
   'term.strong': 'fuerte',
   'term.suggestive': 'sugerente',
