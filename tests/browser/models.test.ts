@@ -139,6 +139,8 @@ describe('a laminate schedule', () => {
     await page.keyboard.type('28');
     await button('Publish version 2').click();
     await hand.tap(button('Yes, record it'));
+    // The form shows the same table: it is over when the page of the model is there.
+    await page.waitForURL(({ pathname }) => pathname === '/models/TS70');
     const differs = page.getByRole('table', { name: 'Layers that differ from version 1' });
     await differs.getByText('L1B is new').waitFor();
     await differs.getByText('after L1B').waitFor();
