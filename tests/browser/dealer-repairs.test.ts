@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import type { Locator } from 'playwright-core';
 import sharp from 'sharp';
 import { axeFindings } from '../support/web/axe.js';
+import { comesTrue } from '../support/web/comes-true.js';
 import { clearStage, close, open, page, service, setStageOf, watched } from './stage.js';
 
 let folder: string;
@@ -95,7 +96,7 @@ describe('the dealer of a boat that was repaired outside the plant', () => {
     await tap(page.getByRole('button', { name: 'Add the photo' }));
     const shown = page.getByRole('img', { name: 'Photo of R1: finished' });
     await shown.waitFor();
-    await page.waitForFunction('[...document.images].every((image) => image.naturalWidth > 0)');
+    await comesTrue(page, '[...document.images].every((image) => image.naturalWidth > 0)');
     expect([taps, fields]).toEqual([7, 7]);
     expect(await repairs()).toMatchObject({
       repairs: [{ mark: 'R1', state: 'to be judged', defects: ['D1'], photos: [{ shows: 'finished' }] }],

@@ -5,6 +5,7 @@ import sharp from 'sharp';
 import { Shop } from '../support/shop.js';
 import { REPAIRED } from '../support/write-samples-claims.js';
 import { seeNotRead } from './not-read.js';
+import { comesTrue } from '../support/web/comes-true.js';
 import { clearStage, close, open, page, rowsOf, service, setStage, watched } from './stage.js';
 
 const HULL = '/hulls/86-1';
@@ -59,7 +60,7 @@ describe('a repair that a dealer reported', () => {
     expect(await row.textContent()).toMatch(
       /Reported by dealer NLM. Done: 2026-01-03. Material, as told: vinyl ester of the yard. Evidence: work sheet, photos. Note: struck a piling/,
     );
-    await page.waitForFunction('[...document.images].some((image) => image.naturalWidth > 0)');
+    await comesTrue(page, '[...document.images].some((image) => image.naturalWidth > 0)');
     expect(await row.locator('img').count()).toBe(1);
     expect(watched.complaints).toEqual([]);
     await close();
@@ -68,7 +69,7 @@ describe('a repair that a dealer reported', () => {
   it('says the same to who judges it at the station', async () => {
     await open('/station/bay/86-5-H/judge/R2');
     await page.getByText('not witnessed by the plant; told by work sheet 118').waitFor();
-    await page.waitForFunction('[...document.images].some((image) => image.naturalWidth > 0)');
+    await comesTrue(page, '[...document.images].some((image) => image.naturalWidth > 0)');
     expect(watched.complaints).toEqual([]);
     await close();
   });

@@ -3,6 +3,7 @@ import type { Page } from 'playwright-core';
 import { enrol } from '../support/devices.js';
 import type { RunningService } from '../support/service.js';
 import { Shop } from '../support/shop.js';
+import { comesTrue } from '../support/web/comes-true.js';
 import { open, page, service } from './stage.js';
 
 export const TABLET = { viewport: { width: 800, height: 1280 }, hasTouch: true };
@@ -42,7 +43,7 @@ export const openTablet = async (path: string, code: string, badge: string): Pro
 export const readyForNoNetwork = async (on: Page): Promise<void> => {
   await on.evaluate('navigator.serviceWorker.ready.then(() => undefined)');
   await on.reload();
-  await on.waitForFunction('navigator.serviceWorker.controller !== null');
+  await comesTrue(on, 'navigator.serviceWorker.controller !== null');
 };
 
 /** Touches and fields of a task, counted as a person does them. */

@@ -11,7 +11,7 @@ beforeAll(
     setStageOf(async (shop) => {
       await shop.open();
       await shop.receive('G-1', 'GEL-W');
-      for (const hull of ['UN-1', 'UN-2', 'UN-3', 'UN-4']) await shop.startHull(hull);
+      for (const hull of ['UN-1', 'UN-2', 'UN-3', 'UN-4', 'UN-5']) await shop.startHull(hull);
     }),
   120_000,
 );

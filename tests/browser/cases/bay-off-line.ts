@@ -94,13 +94,17 @@ describe('photos that are taken with no network', () => {
     await page.close();
 
     const again = await context.newPage();
-    let lost = 0;
     // The service has the first photo, and the tablet does not hear of it.
+    let tell: (status: number) => void = () => undefined;
+    const lost = new Promise<number>((resolve) => {
+      tell = resolve;
+    });
     await again.route(
       '**/api/defects/*/photos',
       async (route) => {
-        lost = (await route.fetch()).status();
+        const status = (await route.fetch()).status();
         await route.abort();
+        tell(status);
       },
       { times: 1 },
     );
@@ -108,8 +112,8 @@ describe('photos that are taken with no network', () => {
     await again.getByText('3 wait to be sent.').waitFor();
     await context.setOffline(false);
     await again.getByText('2 wait to be sent.').waitFor({ timeout: 20_000 });
+    expect(await lost).toBe(201);
     await again.close();
-    expect(lost).toBe(201);
 
     const last = await context.newPage();
     await last.goto(`${service.url}/station`);

@@ -2,6 +2,7 @@ import { afterEach, beforeAll, describe, expect, it } from '@jest/globals';
 import { Shop } from '../../support/shop.js';
 import { deployWeb, type Deployed } from '../../support/web/deployed.js';
 import { page, service, watched } from '../stage.js';
+import { comesTrue } from '../../support/web/comes-true.js';
 import { Hands, openTablet, readyForNoNetwork, rowsWhere } from '../tablets.js';
 
 /** The web app that the service of these cases serves. */
@@ -48,7 +49,7 @@ describe('a newer version of the app', () => {
     await page.getByRole('link', { name: 'Start' }).tap();
 
     await newer.tap();
-    await page.waitForFunction(`document.querySelector('meta[name=deployed]')?.content === 'second'`);
+    await comesTrue(page, `document.querySelector('meta[name=deployed]')?.content === 'second'`);
     await page.getByText('1 waits to be sent.').waitFor();
     await page.getByRole('link', { name: 'LAM-1', exact: true }).waitFor();
     expect(await newer.count()).toBe(0);

@@ -1,6 +1,7 @@
 import { afterEach, beforeAll, describe, expect, it } from '@jest/globals';
 import { Shop } from '../../support/shop.js';
 import { Hands, openTablet, readyForNoNetwork, rowsWhere } from '../tablets.js';
+import { comesTrue } from '../../support/web/comes-true.js';
 import { page, service, watched } from '../stage.js';
 
 const READINGS = 20;
@@ -61,7 +62,7 @@ describe('with no network', () => {
   it('a page that was opened before its worker was there says when it is ready, goes on and starts again', async () => {
     await openTablet('/station', 'TAB-N', 'LAM-1');
     await page.getByText('Ready to work with no network.').waitFor();
-    await page.waitForFunction('navigator.serviceWorker.controller !== null');
+    await comesTrue(page, 'navigator.serviceWorker.controller !== null');
     await page.context().setOffline(true);
     // Neither this page of the station nor that one was loaded before.
     await page.getByRole('link', { name: /^Defects and repairs/ }).tap();

@@ -97,4 +97,38 @@ describe('material that nobody can name, in the bay', () => {
     await page.getByText('Recorded as T2.').waitFor();
     expect(await unnamedLots('grey, tin')).toEqual({ lots: 1, photos: 0 });
   });
+
+  it('keeps a repair whose readings find no room, and the readings when there is', async () => {
+    await new Shop(service).act('/api/parts/UN-5-H/defects', {
+      ...{ kind: 'undercure', layer: 'L1', lengthMm: 40, widthMm: 30, depthMm: 2 },
+      place: { surface: 'shell', side: 'starboard', fromTransomMm: 2_000, girthMm: 700 },
+    });
+    await openTablet('/station/bay/UN-5-H/repair', 'TAB-B', 'PAT-1');
+    await page.getByLabel('Ground deep, mm').fill('3');
+    await page.getByLabel('Laminate thick, mm').fill('6');
+    await page.getByLabel('Barcol of the patch, spot by spot').fill('38 40 39');
+    await page.getByRole('button', { name: 'Add material' }).click();
+    await atTablet().type('Lot or container: scan, or type', 'G-1');
+    await page.getByRole('group', { name: 'Material 1' }).getByLabel('How much').fill('0.2');
+    await page.evaluate(`{
+      const add = IDBObjectStore.prototype.add;
+      window.full = true;
+      IDBObjectStore.prototype.add = function (value, ...rest) {
+        const asked = add.call(this, value, ...rest);
+        if (window.full && String(value?.path).endsWith('/readings')) this.transaction.abort();
+        return asked;
+      };
+    }`);
+    await page.getByRole('button', { name: 'Hand back for acceptance' }).click();
+    const alert = page.getByRole('alert').filter({ hasText: 'The readings (38 40 39) could not be kept' });
+    await alert.getByRole('button', { name: 'Keep the readings' }).click();
+    await alert.waitFor();
+    await page.evaluate('window.full = false');
+    await alert.getByRole('button', { name: 'Keep the readings' }).click();
+    await page.getByText('The readings are kept.').waitFor();
+    await page.getByText('All sent').waitFor({ timeout: 20_000 });
+    expect(await rowsWhere('repair', OF_PART, ['UN-5-H'])).toBe(1);
+    const ofRepair = `t.of_id in (select r.root from fact.repair r join fact.part p on p.id = r.part_id where p.number = $1)`;
+    expect(await rowsWhere('reading', ofRepair, ['UN-5-H'])).toBe(3);
+  });
 });

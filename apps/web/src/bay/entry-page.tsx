@@ -1,12 +1,14 @@
 import { useState, type ReactNode } from 'react';
 import { useWords } from '../words/use-words.js';
 import { Kept } from './kept.js';
+import { LostReadings, type Lost } from './lost-readings.js';
 import { PartFrame, type AtPart } from './part-frame.js';
 
-/** An entry that this device has: its id, and how many of its photos could not be kept with it. */
+/** An entry that this device has: its id, how many of its photos could not be kept with it, and which readings. */
 export interface KeptEntry {
   readonly id: string;
   readonly lost?: number;
+  readonly lostReadings?: Lost | null;
 }
 
 interface EntryPageProps {
@@ -37,6 +39,7 @@ export const EntryPage = ({ part, task, form, waits, next, again }: EntryPagePro
                 {t('bay.photosLost', { count: kept.lost })}
               </p>
             ) : null}
+            {kept.lostReadings ? <LostReadings of={kept.lostReadings} /> : null}
             <Kept id={kept.id} part={part} waits={waits} again={again} onAgain={() => setKept(undefined)} next={next} />
           </>
         )

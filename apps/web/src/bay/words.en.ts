@@ -54,6 +54,10 @@ export const bayEn = {
   'bay.photosOfMaterial': 'Photos of this material',
   'bay.photosLost':
     '{count, plural, one {# photo} other {# photos}} could not be kept on this tablet. The entry itself is kept: do not make it again. A photo of material can be taken again in the store.',
+  'bay.readingsLost':
+    'The readings ({readings}) could not be kept on this tablet. The repair itself is kept: do not make it again. Make room on the tablet, then keep the readings.',
+  'bay.readingsAgain': 'Keep the readings',
+  'bay.readingsKept': 'The readings are kept.',
   'bay.takePhoto': 'Take a photo',
   'bay.anotherPhoto': 'Another photo',
   'bay.photo': 'Photo {number}, {size}',

@@ -56,6 +56,10 @@ export const bayEs = {
   'bay.photosOfMaterial': 'Fotos de este material',
   'bay.photosLost':
     '{count, plural, one {No se pudo guardar # foto} other {No se pudieron guardar # fotos}} en esta tableta. La entrada sí quedó guardada: no la repita. La foto de un material puede tomarse de nuevo en el almacén.',
+  'bay.readingsLost':
+    'No se pudieron guardar las lecturas ({readings}) en esta tableta. La reparación sí quedó guardada: no la repita. Libere espacio en la tableta y guarde las lecturas.',
+  'bay.readingsAgain': 'Guardar las lecturas',
+  'bay.readingsKept': 'Las lecturas quedaron guardadas.',
   'bay.takePhoto': 'Tomar una foto',
   'bay.anotherPhoto': 'Otra foto',
   'bay.photo': 'Foto {number}, {size}',

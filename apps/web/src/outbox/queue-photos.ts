@@ -16,12 +16,21 @@ export const queuePhotos = async <P extends PostPath>(
   photos: readonly File[],
 ): Promise<number> => {
   let lost = 0;
-  for (const photo of photos)
-    try {
-      await queueEntry(path, parameters, body, { ...about, photo });
-    } catch (error) {
-      if (!(error instanceof NotKept)) throw error;
-      lost += 1;
-    }
+  for (const photo of photos) if (!(await hadRoom(queueEntry(path, parameters, body, { ...about, photo })))) lost += 1;
   return lost;
+};
+
+/**
+ * Whether what is kept after another entry found room on this device: that entry stays, however it goes with this one.
+ *
+ * @throws NobodyHere
+ */
+export const hadRoom = async (keeping: Promise<string>): Promise<boolean> => {
+  try {
+    await keeping;
+    return true;
+  } catch (error) {
+    if (!(error instanceof NotKept)) throw error;
+    return false;
+  }
 };

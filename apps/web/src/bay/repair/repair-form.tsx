@@ -1,7 +1,7 @@
 import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import { queueEntry } from '../../outbox/queue-entry.js';
-import { queuePhotos } from '../../outbox/queue-photos.js';
+import { hadRoom, queuePhotos } from '../../outbox/queue-photos.js';
 import { placeWords, sizeWords } from '../../record/defect-words.js';
 import { Checks } from '../../ui/checks.js';
 import { MeasureField } from '../../ui/measure-field.js';
@@ -140,13 +140,17 @@ const keepRepair = async (
   const about = { lanes: [part], about: `${part}, ${marks}` };
   const id = await queueEntry('/api/parts/:part/repairs', { part }, repairBody(draft, worked, procedure), about);
   const readings = readingsBody(draft);
-  if (readings !== null)
-    await queueEntry('/api/repairs/:repair/readings', { repair: { entry: id, part: null } }, readings, {
-      ...{ ...about, detail: `${draft.barcol} Barcol` },
-    });
+  const keepReadings = async (): Promise<boolean> =>
+    readings === null ||
+    hadRoom(
+      queueEntry('/api/repairs/:repair/readings', { repair: { entry: id, part: null } }, readings, {
+        ...{ ...about, detail: `${draft.barcol} Barcol` },
+      }),
+    );
+  const lostReadings = (await keepReadings()) ? null : { readings: draft.barcol, keep: keepReadings };
   const ofMaterial = await queuePhotosOfRows(id, draft.used, about);
   const [first] = worked.defects;
-  if (first === undefined) return { id, lost: ofMaterial };
+  if (first === undefined) return { id, lost: ofMaterial, lostReadings };
   const ofDefect = await queuePhotos('/api/defects/:defect/photos', { defect: first.id }, {}, about, draft.photos);
-  return { id, lost: ofMaterial + ofDefect };
+  return { id, lost: ofMaterial + ofDefect, lostReadings };
 };
