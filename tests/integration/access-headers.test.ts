@@ -14,7 +14,7 @@ beforeAll(async () => {
   webDir = await mkdtemp(join(tmpdir(), 'hull-record-web-'));
   await mkdir(join(webDir, 'dist/assets'), { recursive: true });
   await writeFile(join(webDir, 'dist/index.html'), PAGE);
-  for (const file of ['main.js', 'code-worker-AB_c-1.js', 'xcode-worker-1.js', 'code-worker-1.html'])
+  for (const file of ['main.js', 'main.js.br', 'code-worker-AB_c-1.js', 'xcode-worker-1.js', 'code-worker-1.html'])
     await writeFile(join(webDir, 'dist/assets', file), 'export {};');
   service = await startService({ webDir });
   client = new Client(service.url, await service.signedIn());
@@ -82,6 +82,19 @@ describe('what the service sends', () => {
       expect((await client.get(path)).headers['cache-control']).toBe('no-store');
     },
   );
+
+  it('as the refusal of a compressed file is plain, and kept by nobody on the way', async () => {
+    const compressed = { 'accept-encoding': 'br' };
+    expect((await client.get('/assets/main.js', compressed)).headers['content-encoding']).toBe('br');
+    for (const [header, value, status] of [
+      ['if-match', '"another"', 412],
+      ['range', 'bytes=999-', 416],
+    ] as const) {
+      const reply = await client.get('/assets/main.js', { ...compressed, [header]: value });
+      expect(reply).toMatchObject({ status, body: { status }, headers: { 'cache-control': 'no-store' } });
+      expect(reply.headers).not.toHaveProperty('content-encoding');
+    }
+  });
 
   it.each(['/api/none', '/API/none', '/Health/none', '/ASSETS/none.js'])('%s is no page', async (path) => {
     const reply = await client.get(path, { accept: 'text/html' });

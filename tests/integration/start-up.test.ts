@@ -119,6 +119,16 @@ describe('the service on its own database', () => {
     expect(leftBehind(dataDir)).toEqual([]);
   });
 
+  it('says that the key of certificates does not open, and not to who issues the first one', async () => {
+    const { code, out, errors } = await start({ DATA_DIR: dataDir, CERTIFICATE_KEY: '/nowhere/own.p12' }).ended;
+    expect(code).toBe(1);
+    expect(errors).toMatch(
+      /^Cannot start\.\nCERTIFICATE_KEY: .*\/nowhere\/own\.p12.* Name a PKCS #12 file .*set CERTIFICATE_KEY_PASSPHRASE.*\n$/,
+    );
+    expect(out).not.toMatch(/Hull Record is at/);
+    expect(leftBehind(dataDir)).toEqual([]);
+  });
+
   it('starts again after that, and on localhost when it is told to', async () => {
     const third = start({ DATA_DIR: dataDir, HOST: 'localhost' });
     expect(await json(`${await third.url()}/health/ready`)).toMatchObject({ ready: true });

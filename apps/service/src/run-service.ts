@@ -12,6 +12,7 @@ import { whyNoDataDir, whyNotListening } from './platform/config/why-not-started
 import { JournalTimer } from './platform/journal/journal-timer.js';
 import { headWaysOf } from './platform/journal/head-ways.js';
 import { openDatabase } from './platform/database/open-database.js';
+import { SigningKey } from './records/certificates/signing-key.js';
 import { hearStop, StopAsked } from './stop-asked.js';
 
 /** Answers that are being sent get this long to end when the service stops, ms. */
@@ -52,6 +53,8 @@ const startAll = async (
   const app = await createApp({ db, ...toCreate(config), ...web });
   started.push(() => closeApp(app));
   stop.throwIfAborted();
+  // A key that does not open is told to who starts it, not to who issues the first certificate.
+  if (config.evidence.signer) await app.get(SigningKey).load(config.plant.code);
   const signIn = await prepareSignIn(app, config.demo);
   const url = await listen(app, config);
   started.push(app.get(JournalTimer).begin(config.evidence.headsEveryMinutes));

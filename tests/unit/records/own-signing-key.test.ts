@@ -71,6 +71,20 @@ describe("a key of the plant's own that signs certificates", () => {
     expect(checkCms(torn, content)).toBe('The signature is not one of the key of its certificate.');
   });
 
+  it('is told as a signature that cannot be read or does not fit when a byte of its certificate is another', async () => {
+    const { fingerprint, pdf } = await load(own('own-p256.p12'));
+    const content = Buffer.from('what is signed');
+    const cms = await pdf.sign(content, new Date('2026-05-14T09:20:00Z'));
+    expect(checkCms(cms, content)).toEqual({ fingerprint });
+    const certificate = down(cms, 1, 0, 3, 0);
+    const from = cms.indexOf(certificate.whole);
+    for (let at = from; at < from + certificate.whole.length; at++) {
+      const torn = Buffer.from(cms);
+      torn[at] = (torn[at] ?? 0) ^ 0x80;
+      expect([at, checkCms(torn, content)]).not.toEqual([at, { fingerprint }]);
+    }
+  });
+
   it('is checked by its own certificate when that of the authority lies beside it in the signature', async () => {
     const signer = await load(own('own-rsa.p12'));
     const found = signatureIn(await signPdf(await aPdf(), signer, 'MAIN', new Date('2026-05-14T09:20:00Z')));
@@ -82,6 +96,10 @@ describe("a key of the plant's own that signs certificates", () => {
   it('is refused with its reason: another kind of key, a wrong passphrase, a file that others can read', async () => {
     await expect(load(own('own-p384.p12'))).rejects.toThrow('holds no key that is RSA or on the curve P-256');
     await expect(load(own('own-rsa.p12'), 'wrong')).rejects.toThrow('cannot be opened as PKCS #12');
+    await expect(load(own('own-rsa.p12'), 'wrong')).rejects.toThrow(
+      /^CERTIFICATE_KEY: .* set CERTIFICATE_KEY_PASSPHRASE/,
+    );
+    await expect(load(join(folder, 'none.p12'))).rejects.toThrow(/^CERTIFICATE_KEY: .*none\.p12/);
     await expect(load(own('own-rsa.p12', 0o644))).rejects.toThrow('others than its owner can read');
   });
 });

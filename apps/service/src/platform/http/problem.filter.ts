@@ -30,6 +30,9 @@ export class ProblemFilter implements ExceptionFilter {
       response.destroy(error instanceof Error ? error : undefined);
       return;
     }
+    // Where a file was to be sent compressed, and kept for good, its refusal is neither.
+    response.removeHeader('content-encoding');
+    response.setHeader('cache-control', 'no-store');
     response.status(problem.status).type('application/problem+json').send(JSON.stringify(problem));
   }
 

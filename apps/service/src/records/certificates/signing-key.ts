@@ -32,6 +32,8 @@ export interface OwnSigner {
 
 const FILE = 'certificates.p12';
 const YEARS = 30;
+const WHAT_TO_GIVE =
+  'Name a PKCS #12 file with an RSA or P-256 key and its certificate, and set CERTIFICATE_KEY_PASSPHRASE to what opens it.';
 /** The name of OpenSSL for the curve P-256. */
 const P_256 = 'prime256v1';
 
@@ -42,9 +44,9 @@ export class SigningKey {
     private readonly own: OwnSigner | null = null,
   ) {}
 
-  /** @throws ConfigWrong for a file that others can read, or that its passphrase does not open */
+  /** @throws ConfigWrong for a file that is not there, that others can read, or that its passphrase does not open */
   async load(plant: string): Promise<Signer> {
-    if (this.own) return opened(this.own.file, this.own.passphrase);
+    if (this.own) return openedOwn(this.own);
     const file = join(this.folder, FILE);
     if (!existsSync(file)) {
       mkdirSync(this.folder, { recursive: true, mode: 0o700 });
@@ -53,6 +55,14 @@ export class SigningKey {
     return opened(file, '');
   }
 }
+
+const openedOwn = ({ file, passphrase }: OwnSigner): Signer => {
+  try {
+    return opened(file, passphrase);
+  } catch (error) {
+    throw new ConfigWrong(`CERTIFICATE_KEY: ${error instanceof Error ? error.message : ''} ${WHAT_TO_GIVE}`);
+  }
+};
 
 const opened = (file: string, passphrase: string): Signer => {
   const p12 = readSecret(file);

@@ -72,7 +72,7 @@ const hullsOf = async (tx: EntityManager, number: string, also = ''): Promise<Re
     .map((each) => each.trim())
     .filter((each) => each !== '');
   if (others.length >= HULLS_AT_MOST)
-    throw new InvalidRequest([{ pointer: '/also', detail: `names more than ${HULLS_AT_MOST - 1} hulls` }]);
+    throw new InvalidRequest([{ pointer: '/also', detail: `names more than ${HULLS_AT_MOST - 1} hulls: name fewer` }]);
   const found = await findHulls(tx, [number, ...others]);
   if (!found.has(number)) throw new NotThere('hull', number);
   const missing = others.filter((each) => !found.has(each));

@@ -24,12 +24,15 @@ interface Captured {
  * @returns SHA-256 of that certificate in DER, in hexadecimal; or a sentence that says what does not fit
  */
 export const checkCms = (cms: Buffer, signed: Buffer): { readonly fingerprint: string } | string => {
-  let read: Captured;
   try {
-    read = captured(forge.asn1.fromDer(cms.toString('binary')));
+    return checked(captured(forge.asn1.fromDer(cms.toString('binary'))), signed);
   } catch {
+    // Also a certificate in it that is none, or a key that is none: they are read as far as they are needed.
     return 'The signature cannot be read.';
   }
+};
+
+const checked = (read: Captured, signed: Buffer): ReturnType<typeof checkCms> => {
   const { attributes, signature, digestAlgorithm } = read;
   const own = read.certificates.filter((der) => nameIn(forge.asn1.fromDer(der.toString('binary'))).equals(read.named));
   const [certificate] = own;
