@@ -90,6 +90,22 @@ describe('a photo that shows somebody', () => {
     await service.get(PhotoStore).erase(names.original);
   });
 
+  it('does not come back when it is of material that nobody could name, and the tablet sends it once more', async () => {
+    const unidentified = { role: 'resin', looks: 'amber, no label' };
+    const amount = { quantity: '3', unit: 'kg', basis: 'weighed' };
+    const entry = await shop.layer('R2', 'L1', [{ unidentified, amount }]);
+    const photo = await noisy(80, 40, 7).jpeg().toBuffer();
+    const [path, sent] = [`/api/unidentified/${entry}/photos`, shop.envelope({ line: 0 })];
+    const { body } = await shop.postPhoto(path, sent, photo);
+    const { originalSha256 } = body.result as unknown as { originalSha256: string };
+    expect(stored(originalSha256)).toBe(true);
+    expect((await blacked(body.id)).body.result).toMatchObject({ original: 'erased' });
+    await until(() => !stored(originalSha256));
+    expect((await shop.postPhoto(path, sent, photo)).status).toBe(200);
+    await until(() => !stored(originalSha256));
+    expect((await files()).faults).toEqual([]);
+  });
+
   it('is blacked out further on the copy that is shown, which is erased in its turn', async () => {
     const { id } = await add('R1', 2);
     await blacked(id);

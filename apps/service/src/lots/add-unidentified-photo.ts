@@ -6,6 +6,7 @@ import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { standing } from '../platform/facts/standing.js';
 import { unidentifiedIds } from '../platform/lots/make-unidentified.js';
+import { notKeptAgain } from '../platform/photos/erase-unneeded.js';
 import { keepPhoto, recordOfForm, type AddedPhoto } from '../platform/photos/keep-photo.js';
 import { PhotoStore } from '../platform/photos/photo-store.js';
 import { NotThere } from '../platform/refusals.js';
@@ -30,7 +31,8 @@ export class AddUnidentifiedPhoto {
     await findAuthor(this.db.manager, request);
     const photo = await keepPhoto(this.store, original);
     const { originalSha256, width, height } = photo;
-    return this.record.run('unidentified photo added', { ...request, entry, originalSha256 }, async (fact) => {
+    const of = { ...request, entry, originalSha256 };
+    const receipt = await this.record.run('unidentified photo added', of, async (fact) => {
       const lots = await findUnidentified(fact, entry, request.line);
       await fact.insertMany(
         LotPhotoEntity,
@@ -38,6 +40,7 @@ export class AddUnidentifiedPhoto {
       );
       return { originalSha256, width, height };
     });
+    return notKeptAgain(this.db.manager, receipt);
   }
 }
 
