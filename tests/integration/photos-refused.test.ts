@@ -111,6 +111,28 @@ describe('a file that is larger than 30 MB', () => {
   });
 });
 
+describe('a form that holds something else', () => {
+  it.each([
+    ['two photos', '/photo', (form: FormData) => form.append('photo', new Blob(['x']), 'another.jpg')],
+    ['a file of another name', '/photo', (form: FormData) => form.append('picture', new Blob(['x']), 'another.jpg')],
+    ['a record that is too long', '/record', (form: FormData) => form.set('record', 'x'.repeat(70_000))],
+  ])('is refused for %s, naming %s and what to send', async (_what, pointer, change) => {
+    const form = new FormData();
+    form.append('record', '{}');
+    form.append('photo', new Blob(['x']), 'one.jpg');
+    change(form);
+    const path = `/api/defects/018f0000-0000-7000-8000-00000000abcd/photos`;
+    const headers = await service.signedIn();
+    const answer = await fetch(`${service.url}${path}`, { method: 'POST', headers, body: form });
+    expect(answer.status).toBe(400);
+    const remedy = expect.stringMatching(/: send a form with one field "record".* and one file "photo"$/);
+    expect(await answer.json()).toMatchObject({
+      type: '/problems/invalid-request',
+      errors: [{ pointer, detail: remedy }],
+    });
+  });
+});
+
 describe('a photo that is HTML to whoever looks for it', () => {
   it('is served as the picture alone: drawn anew, of a fixed type that no browser guesses at', async () => {
     const jpeg = await blank(40, 30).jpeg().toBuffer();
