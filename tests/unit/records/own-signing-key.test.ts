@@ -99,6 +99,7 @@ describe("a key of the plant's own that signs certificates", () => {
     await expect(load(own('own-rsa.p12'), 'wrong')).rejects.toThrow(
       /^CERTIFICATE_KEY: .* set CERTIFICATE_KEY_PASSPHRASE/,
     );
+    await expect(load(own('own-p384.p12'))).rejects.toThrow('do not sign here. Name a PKCS #12 file');
     await expect(load(join(folder, 'none.p12'))).rejects.toThrow(/^CERTIFICATE_KEY: .*none\.p12/);
     await expect(load(own('own-rsa.p12', 0o644))).rejects.toThrow('others than its owner can read');
   });

@@ -60,7 +60,8 @@ const openedOwn = ({ file, passphrase }: OwnSigner): Signer => {
   try {
     return opened(file, passphrase);
   } catch (error) {
-    throw new ConfigWrong(`CERTIFICATE_KEY: ${error instanceof Error ? error.message : ''} ${WHAT_TO_GIVE}`);
+    const said = error instanceof Error ? error.message : '';
+    throw new ConfigWrong(`CERTIFICATE_KEY: ${said.replace(/([^.?])$/, '$1.')} ${WHAT_TO_GIVE}`);
   }
 };
 
