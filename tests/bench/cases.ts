@@ -25,7 +25,7 @@ import { fillForCases } from './fill-cases.js';
 
 /**
  * Measures a look at a case over the tables of the service: `SCALE=0.05 npm run bench:cases`; 1 is 200,000 hulls, 2 million
- * lots made, 12 million uses and 400 claims, and wants some 40 GB of disk and an hour. Machines differ; read the ratios.
+ * lots made, 12 million uses and 400 claims, and wants some 20 GB of disk and half an hour. Machines differ; read the ratios.
  */
 const scale = Number(process.env['SCALE'] ?? 1);
 const size = { hulls: Math.round(200_000 * scale), claims: 400, lotsPerRole: 214 };
@@ -59,6 +59,17 @@ const settings = (): CaseSettings => {
   return settingsOf(request as unknown as Parameters<typeof settingsOf>[0], {
     ...{ cutOff: '2040-06-01', cutOffBecause: 'as named' },
   });
+};
+
+/** Of a larger plant, reading every lot from places takes longer than the service lets a question of the database take. */
+const WALKED_UP_TO = 0.5;
+
+/** @throws when what is packed tells of other lots */
+const compareWithPlaces = async (db: DataSource, inputs: CaseInputs, judged: JudgedHulls): Promise<void> => {
+  const walked = await timed('the same lots from places, as long as nothing is packed', () =>
+    readAsOne(db, (tx) => loadLots(tx, judged, leastShareOf(settings()), 'places')),
+  );
+  if (inputsText({ ...inputs, lots: walked }) !== inputsText(inputs)) throw new Error('Packed lots are others.');
 };
 
 const look = async (db: DataSource, how: string): Promise<{ inputs: CaseInputs; judged: JudgedHulls }> => {
@@ -111,10 +122,8 @@ try {
   db = await serviceDataSource(then.serviceUrl).initialize();
   await look(db, 'cold');
   const { inputs, judged } = await look(db, 'warm');
-  const walked = await timed('the same lots from places, as long as nothing is packed', () =>
-    readAsOne(db, (tx) => loadLots(tx, judged, leastShareOf(settings()), 'places')),
-  );
-  if (inputsText({ ...inputs, lots: walked }) !== inputsText(inputs)) throw new Error('Packed lots are others.');
+  if (scale <= WALKED_UP_TO) await compareWithPlaces(db, inputs, judged);
+  else console.log(`Lots are not read from places beyond ${WALKED_UP_TO}: the service gives no question that long.`);
   const text = await timed('inputs as canonical JSON', () => inputsText(inputs));
   console.log(`${(text.length / 1e6).toFixed(1)} MB of inputs`);
   await timed('the whole answer, on the thread that others wait for', () => answerOf(settings(), inputs));
