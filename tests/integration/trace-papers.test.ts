@@ -44,6 +44,12 @@ describe('the trace of a hull on paper', () => {
     expect((await readPaper(service, '/api/hulls/86-2/trace.pdf')).text).not.toContain('R-2received');
   });
 
+  it('of many hulls has a name that a disk takes', async () => {
+    for (const number of ['86-3', '86-4']) await shop.startHull(number);
+    const { headers } = await paper('?also=86-2,86-3,86-4');
+    expect(headers.get('content-disposition')).toBe('inline; filename="trace-86-1_and_3_more.pdf"');
+  });
+
   it('has the same bytes until something it rests on changes', async () => {
     const before = await paper();
     await shop.receive('N-1', 'MAT-450');

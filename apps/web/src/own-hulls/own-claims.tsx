@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { AddClaimPhoto, OwnClaim } from '@hull-record/contracts';
 import { DEFECT_KINDS } from '@hull-record/trade';
 import { useQuery } from '@tanstack/react-query';
@@ -12,10 +11,10 @@ import { RecordForm } from '../entry/record-form.js';
 import { mark } from '../marks/mark.js';
 import { Fold } from '../ui/fold.js';
 import { Section } from '../ui/page.js';
-import { PhotoField } from '../ui/photo-field.js';
 import { CalendarDay } from '../words/moments.js';
 import { Said } from '../words/text.js';
 import { useWords } from '../words/use-words.js';
+import { AddPhoto } from './add-photo.js';
 
 /** Claims on an own hull with their pictures and what was decided, and a way to file one. */
 export const OwnClaims = ({ number }: { readonly number: string }) => {
@@ -64,7 +63,7 @@ const Claim = ({ number, claim }: { readonly number: string; readonly claim: Own
           : mark('to come', t('claims.photosMissing', { missing: photosAsked.map(term).join(', ') }))}
       </p>
       <Allowed to="addOwnClaimPhoto" what={t('claims.addPhoto')}>
-        <AddPhoto number={number} claim={claim.id} next={photosAsked[0] ?? 'other'} />
+        <AddPicture number={number} claim={claim.id} next={photosAsked[0] ?? 'other'} />
       </Allowed>
     </>
   );
@@ -110,22 +109,19 @@ const FileIt = ({ number }: { readonly number: string }) => {
   );
 };
 
-interface AddPhotoProps {
+interface AddPictureProps {
   readonly number: string;
   readonly claim: string;
   /** The first picture that is asked for and not there. */
   readonly next: string;
 }
 
-const AddPhoto = ({ number, claim, next }: AddPhotoProps) => {
+const AddPicture = ({ number, claim, next }: AddPictureProps) => {
   const { t, term } = useWords();
-  const [photo, setPhoto] = useState<File | null>(null);
-  const [sent, setSent] = useState(0);
   return (
-    <RecordForm
-      groups={[]}
+    <AddPhoto
       button={t('own.addPicture', { shows: term(next) })}
-      send={(_, envelope) =>
+      send={(_, envelope, photo) =>
         postPhoto(
           '/api/own-hulls/:number/claims/:claim/photos',
           { number, claim },
@@ -133,13 +129,6 @@ const AddPhoto = ({ number, claim, next }: AddPhotoProps) => {
           photo,
         )
       }
-      onDone={() => {
-        setPhoto(null);
-        setSent((before) => before + 1);
-      }}
-      done={() => <p>{mark('made', t('own.pictureKept'))}</p>}
-    >
-      {() => <PhotoField key={sent} label={t('claims.photo')} hint={t('claims.photoHint')} onChosen={setPhoto} />}
-    </RecordForm>
+    />
   );
 };

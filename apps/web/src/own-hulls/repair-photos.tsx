@@ -1,14 +1,11 @@
-import { useState } from 'react';
 import type { AddOwnRepairPhoto as Sent, OwnRepair } from '@hull-record/contracts';
 import { pathOf } from '../api/ask.js';
 import { postPhoto } from '../api/post-photo.js';
 import { Allowed } from '../entry/allowed.js';
-import { RecordForm } from '../entry/record-form.js';
-import { mark } from '../marks/mark.js';
 import { Redacted } from '../record/redacted.js';
 import { Fold } from '../ui/fold.js';
-import { PhotoField } from '../ui/photo-field.js';
 import { useWords } from '../words/use-words.js';
+import { AddPhoto } from './add-photo.js';
 
 const SHOWN = ['before', 'ground out', 'laid up', 'finished', 'other'] as const satisfies readonly Sent['shows'][];
 
@@ -48,32 +45,22 @@ export const RepairPhotos = ({ number, repair }: RepairPhotosProps) => {
       )}
       <Allowed to="addOwnRepairPhoto" what={t('own.addRepairPhoto')}>
         <Fold summary={t('own.addRepairPhoto')}>
-          <AddPhoto number={number} repair={repair.id} />
+          <AddRepairPhoto number={number} repair={repair.id} />
         </Fold>
       </Allowed>
     </>
   );
 };
 
-const AddPhoto = ({ number, repair }: { readonly number: string; readonly repair: string }) => {
+const AddRepairPhoto = ({ number, repair }: { readonly number: string; readonly repair: string }) => {
   const { t, term } = useWords();
-  const [photo, setPhoto] = useState<File | null>(null);
-  const [sent, setSent] = useState(0);
+  const shows = { name: 'shows', label: t('own.shows'), kind: 'choice' as const };
   return (
-    <RecordForm
-      groups={[
-        {
-          fields: [
-            {
-              ...{ name: 'shows', label: t('own.shows'), kind: 'choice' },
-              options: SHOWN.map((each) => [each, term(each)]),
-            },
-          ],
-        },
-      ]}
+    <AddPhoto
+      fields={[{ ...shows, options: SHOWN.map((each) => [each, term(each)]) }]}
       first={{ shows: 'finished' }}
       button={t('own.addRepairPhotoDo')}
-      send={(said, envelope) =>
+      send={(said, envelope, photo) =>
         postPhoto(
           '/api/own-hulls/:number/outside-repairs/:repair/photos',
           { number, repair },
@@ -81,13 +68,6 @@ const AddPhoto = ({ number, repair }: { readonly number: string; readonly repair
           photo,
         )
       }
-      onDone={() => {
-        setPhoto(null);
-        setSent((before) => before + 1);
-      }}
-      done={() => <p>{mark('made', t('own.pictureKept'))}</p>}
-    >
-      {() => <PhotoField key={sent} label={t('claims.photo')} hint={t('claims.photoHint')} onChosen={setPhoto} />}
-    </RecordForm>
+    />
   );
 };

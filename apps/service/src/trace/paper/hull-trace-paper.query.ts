@@ -9,6 +9,12 @@ import { loadNewestOfHulls } from './newest-of-hulls.js';
 import { PRINTED } from './trace-paper.query.js';
 import { wordTrace } from './word-trace.js';
 
+/** So many hulls are named by a file; a disk takes no name of any length. */
+const NAMED = 3;
+
+const namedBy = (codes: readonly string[]): string =>
+  codes.length <= NAMED ? codes.join(' ') : `${codes[0]} and ${codes.length - 1} more`;
+
 /** Draws where what is in one or some hulls came from. */
 @Injectable()
 export class DrawHullTrace {
@@ -24,7 +30,7 @@ export class DrawHullTrace {
       const hulls = graph.nodes.filter(({ kind }) => kind === 'hull').map(({ id }) => id);
       const newest = await loadNewestOfHulls(tx, hulls);
       const view = wordTrace(graph, await plantOf(tx, 'hull', hulls[0] ?? ''), newest);
-      return { code: graph.codes.join(' '), pdf: drawTracePaper(view, newest) };
+      return { code: namedBy(graph.codes), pdf: drawTracePaper(view, newest) };
     });
   }
 }
