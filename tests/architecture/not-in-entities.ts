@@ -8,8 +8,10 @@ export const COLUMNS_WITHOUT_PROPERTY: Readonly<Record<string, string>> = {
 
 /** Columns that the database fills in. */
 export const FILLED_IN_BY_DATABASE: Readonly<Record<string, string>> = {
+  'derived.hull_place.number identity by default': 'a short number, any that no other hull has',
   'derived.part_number.number identity by default': 'a short number, any that no other part has',
   'derived.stale_exposure.id identity by default': 'tells a mark from one that was set since',
+  'derived.stale_hull.id identity by default': 'tells a mark from one that was set since',
   'fact.journal.position identity always': 'order of insertion, which no writer may choose',
   'fact.journal.transaction default pg_current_xact_id()': 'the transaction that records the fact',
 };

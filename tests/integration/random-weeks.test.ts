@@ -2,6 +2,9 @@ import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
 import { AtOnce } from '../../apps/service/src/platform/composition/at-once.js';
 import { rebuildDerived } from '../../apps/service/src/platform/composition/rebuild.js';
+import { readAsOne } from '../../apps/service/src/platform/database/read-as-one.js';
+import { readRoll } from '../../apps/service/src/platform/roll/read-roll.js';
+import { renewRoll } from '../../apps/service/src/platform/roll/renew-roll.js';
 import { keptDerived } from '../support/derived.js';
 import { recomputed } from '../support/recomputed.js';
 import { startService, type RunningService } from '../support/service.js';
@@ -38,14 +41,23 @@ describe.each([
     const plant = await Plant.open(shop, service, `W${weeks}`);
     const model = new PlantModel(plant.hulls);
     try {
+      await renewRoll(service.db);
       for (const act of acts) await act.run(plant, model);
       await recomputed(service);
       await compare(plant, model);
+      await rollIsAsFacts();
     } catch (error) {
       const why = error instanceof Error ? error.message : String(error);
       throw new Error(`${model.story.join('\n')}\n${why}`, { cause: error });
     }
   };
+
+  /** What the week changed is marked: the roll, read with its marks, tells what facts tell. */
+  const rollIsAsFacts = (): Promise<void> =>
+    readAsOne(service.db, async (tx) => {
+      const [of] = await tx.query<[{ id: string }]>('select id from fact.plant');
+      expect(await readRoll(tx, of.id)).toEqual(await readRoll(tx, of.id, 'facts'));
+    });
 
   it('random weeks end as a small model of the plant says, whatever is entered late, corrected or withdrawn', async () => {
     const run = await fc.check(fc.asyncProperty(week(ACTS), live), {

@@ -1,5 +1,6 @@
 import { Module } from '@nestjs/common';
 import { KeepExposure } from '../platform/exposure/keep-exposure.js';
+import { KeepRoll } from '../platform/roll/keep-roll.js';
 import { AnswerLooks } from './answer-looks.js';
 import { CasesController } from './cases.controller.js';
 import { FreezeCase } from './freeze-case.js';
@@ -12,6 +13,6 @@ import { RunLook } from './run-look.js';
 /** Cases: what claimed hulls have in common, by settings that are frozen first. */
 @Module({
   controllers: [CasesController],
-  providers: [OpenCase, FreezeCase, LookAtCase, ReadCases, ReadLook, RunLook, AnswerLooks, KeepExposure],
+  providers: [OpenCase, FreezeCase, LookAtCase, ReadCases, ReadLook, RunLook, AnswerLooks, KeepRoll, KeepExposure],
 })
 export class CasesModule {}

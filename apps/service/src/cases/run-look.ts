@@ -3,6 +3,7 @@ import type { Envelope } from '@hull-record/contracts';
 import { DataSource, type EntityManager } from 'typeorm';
 import { readAsOne } from '../platform/database/read-as-one.js';
 import { renewExposure } from '../platform/exposure/renew-exposure.js';
+import { renewRoll } from '../platform/roll/renew-roll.js';
 import { canonical } from '../platform/facts/digest.js';
 import type { Author } from '../platform/facts/fact.js';
 import { RecordFact } from '../platform/facts/record-fact.js';
@@ -59,6 +60,7 @@ export class RunLook {
     if (!asked) return;
     const tell = (done: number): Promise<void> => this.tell(lookId, done);
     await tell(0);
+    await renewRoll(this.db);
     await renewExposure(this.db);
     const inputs = await readAsOne(this.db, (tx) => inputsOf(tx, asked));
     const text = inputsText(inputs);

@@ -1,5 +1,6 @@
 import { ComposedLotEntity, LotCompositionEntity, PlaceRoleEntity, PlaceSourceEntity } from '../composition/tables.js';
 import { ExposureEntity, PartNumberEntity, StaleExposureEntity } from '../exposure/tables.js';
+import { HullBlockEntity, HullPlaceEntity, StaleHullEntity } from '../roll/tables.js';
 import { ClientIdEntity } from '../facts/client-id.entity.js';
 import { CorrectionEntity } from '../facts/correction.entity.js';
 import { JournalEntity } from '../facts/journal.entity.js';
@@ -158,6 +159,7 @@ export const TABLES = [
   ...[AcceptanceEntity, DispositionEntity],
   ...[LotCompositionEntity, ComposedLotEntity, PlaceSourceEntity, PlaceRoleEntity],
   ...[PartNumberEntity, ExposureEntity, StaleExposureEntity],
+  ...[HullPlaceEntity, HullBlockEntity, StaleHullEntity],
   ClimatePointEntity,
   ...[VerdictEntity, DataSheetEntity, PlantRulesEntity, FlawLimitsEntity, ChartLimitsEntity],
   ...[RecomputationEntity, StaleLotEntity, StalePlaceEntity],

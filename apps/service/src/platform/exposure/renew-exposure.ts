@@ -1,6 +1,7 @@
 import type { DataSource, EntityManager } from 'typeorm';
 import { MEMORY } from '../database/memory.sql.js';
 import { DAY, INTO_WHAT, ITS_PLACE, PARTS_OF_WHOLE, SHARE } from './share.sql.js';
+import { NUMBERS_LOCK } from './numbers-lock.sql.js';
 import { NOTHING_PACKED } from './stale.sql.js';
 
 /** Shares below it are not packed: of them nothing is said but by who asks for less. */
@@ -8,9 +9,6 @@ export const LEAST_PACKED = 0.01;
 
 /** So many sources in one transaction: a plant of twenty years has thousands, in a hundred thousand places each. */
 const SOURCES_AT_ONCE = 50;
-
-/** One at a time packs, so that two do not pack the same. */
-const LOCK = `select pg_advisory_xact_lock(hashtextextended('pack exposure', 0))`;
 
 /** Marks that are done with when these sources are packed: what is marked from now on is not seen by it, and stays. */
 const MARKS = 'select id from derived.stale_exposure where source_id = any($1)';
@@ -60,7 +58,7 @@ const packAll = async (db: DataSource, sources: readonly string[]): Promise<void
 
 /** Read committed: places are read after the marks were, so that a change in between is packed, and packed again. */
 const packSome = async (tx: EntityManager, sources: readonly string[]): Promise<void> => {
-  await tx.query(LOCK);
+  await tx.query(NUMBERS_LOCK);
   await tx.query(MEMORY);
   const marks = await ids(tx, MARKS, [sources]);
   await tx.query(NUMBER, [sources]);

@@ -12,6 +12,7 @@ import { type Author, Fact } from './fact.js';
 import { JournalEntity } from './journal.entity.js';
 import { assertNotAhead } from './not-ahead.js';
 import { markUnproved } from './unproved.js';
+import { markHulls } from '../roll/mark-hulls.js';
 import { meetGate, type Gate } from './gate.js';
 import { judgeMade } from '../rules/judge-made.js';
 import { judgeAgain } from '../used/judge-again.js';
@@ -83,6 +84,7 @@ export class RecordFact {
       await judgeMade(fact);
       await judgeAgain(fact, remade);
       await markUnproved(fact);
+      await markHulls(fact);
       await askAfterCorrection(fact);
       await writeEntry(fact, kind, body, journalled, result);
       return { id: fact.id, recordedAt: fact.recordedAt.toISOString(), replayed: false, result };

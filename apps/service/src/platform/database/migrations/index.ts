@@ -35,6 +35,7 @@ import { LettersByHull0039 } from './0039-letters-by-hull.js';
 import { Redactions0040 } from './0040-redactions.js';
 import { Exposure0046 } from './0046-exposure.js';
 import { RepairsByDealers0047 } from './0047-repairs-by-dealers.js';
+import { Roll0048 } from './0048-roll.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -75,4 +76,5 @@ export const MIGRATIONS = [
   Redactions0040,
   Exposure0046,
   RepairsByDealers0047,
+  Roll0048,
 ] as const;
