@@ -4,6 +4,7 @@ import { kg, PORT_SIDE, type Shop } from '../support/shop.js';
 import { axeFindings } from '../support/web/axe.js';
 import { Hand } from '../support/web/hand.js';
 import { FILED, TERMS } from '../support/write-samples-claims.js';
+import { NOT_READ_ONCE_ASKED, seeGroupSizes } from './cases/freezing.js';
 import { seeNotRead } from './not-read.js';
 import { clearStage, open, page, rowsOf, setStageOf, watched } from './stage.js';
 
@@ -145,6 +146,7 @@ describe('quality', () => {
     await page.getByRole('heading', { level: 1, name: /C-1/ }).waitFor();
     expect(await button('Look at it: look 1, by version 1').count()).toBe(0);
     expect(await field('Report lag, days').inputValue()).toBe('30');
+    await seeGroupSizes(12);
     await field('Kind of claim').selectOption('blister');
     await field('Looked at until').fill('2026-09-30');
     await field('Report lag, days').fill('0');
@@ -241,8 +243,7 @@ describe('each page of claims and cases', () => {
     await seeNotRead(address === 'a claim' ? `/claims/${claim}` : address, path, what, 'WAR-1');
   });
 
-  it('says that a look was not worked out again', async () => {
-    const press = () => button('Work it out again from what was kept').click();
-    await seeNotRead('/cases/C-1', '**/api/cases/*/looks/*/again', 'the answer worked out again', 'WAR-1', press);
-  });
+  it.each(NOT_READ_ONCE_ASKED)('says of a case when %s fails: %s', (path, what, press) =>
+    seeNotRead('/cases/C-1', path, what, 'WAR-1', press),
+  );
 });

@@ -59,6 +59,34 @@ const opened = async (code: string, frozen: Fields = {}, more: Fields = {}): Pro
 };
 const answered = async (code: string): Promise<CaseAnswer> => (await looked(shop, code)).answer as CaseAnswer;
 
+describe('groups within which a case would compare', () => {
+  const groups = (query = '') => shop.get(`/api/cases/C-0/groups${query}`);
+  beforeAll(() => shop.act('/api/cases', { code: 'C-0', title: 'Before anything is frozen' }));
+
+  it('have the hulls with the day on which age begins, for each choice', async () => {
+    const choice = (strata: string[], hullsInSmall = 0) => ({ strata, groups: 1, hullsInSmall });
+    expect((await groups()).body).toEqual({
+      hulls: 23,
+      smallBelow: 20,
+      choices: [choice(['build quarter', 'model']), choice(['model']), choice(['build quarter']), choice([])],
+    });
+    expect((await groups('?models=TS86&builtFrom=2026-01-05&builtTo=2026-01-06')).body).toMatchObject({ hulls: 23 });
+    expect((await groups('?origin=at%20dealer')).body).toMatchObject({ hulls: 0 });
+    expect((await groups('?builtFrom=2026-01-06')).body).toMatchObject({ hulls: 0 });
+  });
+
+  it('are refused for what is not there, with the field', async () => {
+    expect((await groups('?models=TS86,TS99')).body).toMatchObject({ status: 422, errors: [{ pointer: '/models/1' }] });
+    expect((await groups('?builtFrom=2026-02-01&builtTo=2026-01-01')).body).toMatchObject({
+      ...{ status: 400, errors: [{ pointer: '/builtTo', detail: 'must not be before builtFrom' }] },
+    });
+    expect((await groups('?builtFrom=yesterday')).body).toMatchObject({
+      ...{ status: 400, errors: [{ pointer: '/builtFrom' }] },
+    });
+    expect((await shop.get('/api/cases/C-99/groups')).status).toBe(404);
+  });
+});
+
 describe('a case', () => {
   it('names the lot that claimed hulls share, with its figures and what the data cannot say, and not the lot of its weeks', async () => {
     await opened('C-1');

@@ -23,6 +23,13 @@ export const caseRoutes = {
     summary: 'One case: its frozen settings, and every look at it.',
     response: cases.CaseView,
   }),
+  readGroups: get({
+    path: '/api/cases/:case/groups',
+    tag: 'cases',
+    summary: 'How large the groups are within which hulls would be compared, for each choice; looks at no claim.',
+    query: cases.ReadGroupsQuery,
+    response: cases.CaseGroups,
+  }),
   freezeCase: post({
     path: '/api/cases/:case/settings',
     tag: 'cases',

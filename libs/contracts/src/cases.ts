@@ -74,6 +74,30 @@ export const FreezeCase = Envelope.extend({
   .meta({ id: 'FreezeCase' });
 export type FreezeCase = z.output<typeof FreezeCase>;
 
+/** Which hulls a case would be about. */
+export const ReadGroupsQuery = z.object({
+  models: z.string().max(2_400).optional().describe('codes, separated by commas; none: all models'),
+  builtFrom: Day.optional(),
+  builtTo: Day.optional(),
+  origin: z.enum(CASE_ORIGINS).default('left the place of manufacture'),
+});
+export type ReadGroupsQuery = z.output<typeof ReadGroupsQuery>;
+
+export const CaseGroups = z
+  .object({
+    hulls: z.number().describe('that have the day on which age begins'),
+    smallBelow: z.number().describe('a group of fewer hulls says little'),
+    choices: z.array(
+      z.object({
+        strata: z.array(z.enum(CASE_STRATA)),
+        groups: z.number(),
+        hullsInSmall: z.number().describe('hulls in groups of fewer than `smallBelow`'),
+      }),
+    ),
+  })
+  .meta({ id: 'CaseGroups' });
+export type CaseGroups = z.output<typeof CaseGroups>;
+
 export const FrozenSettings = z
   .object({
     version: z.number(),

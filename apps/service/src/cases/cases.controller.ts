@@ -5,8 +5,10 @@ import {
   type LookAtCase as LookRequest,
   type OpenCase as OpenRequest,
   type PageQuery,
+  type ReadGroupsQuery,
 } from '@hull-record/contracts';
 import { Route } from '../platform/http/route.js';
+import { CompareGroups } from './compare-groups.query.js';
 import { FreezeCase } from './freeze-case.js';
 import { LookAtCase } from './look-at-case.js';
 import { OpenCase } from './open-case.js';
@@ -21,6 +23,7 @@ export class CasesController {
     private readonly lookAtCase: LookAtCase,
     private readonly cases: ReadCases,
     private readonly looks: ReadLook,
+    private readonly compareGroups: CompareGroups,
   ) {}
 
   @Route(routes.openCase)
@@ -36,6 +39,11 @@ export class CasesController {
   @Route(routes.readCase)
   read(@Param('case') code: string) {
     return this.cases.one(code);
+  }
+
+  @Route(routes.readGroups)
+  groups(@Param('case') code: string, @Query({ schema: routes.readGroups.query }) query: ReadGroupsQuery) {
+    return this.compareGroups.run(code, query);
   }
 
   @Route(routes.freezeCase)

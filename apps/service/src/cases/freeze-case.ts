@@ -5,7 +5,8 @@ import { canonical } from '../platform/facts/digest.js';
 import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { sha256 } from '../platform/ids.js';
-import { InvalidRequest, NotThere } from '../platform/refusals.js';
+import { InvalidRequest } from '../platform/refusals.js';
+import { assertModels } from './assert-models.js';
 import { CaseSettingsEntity } from './case.entity.js';
 import { cutOffOf } from './cut-off.js';
 import { findCase } from '../platform/cases/find-case.js';
@@ -30,7 +31,7 @@ export class FreezeCase {
       ]);
     return this.record.run('case settings frozen', { ...request, case: code }, async (fact) => {
       const { id } = await findCase(fact.tx, code, fact.author.personId);
-      await assertModels(fact, request.models);
+      await assertModels(fact.tx, fact.author.plantId, request.models);
       const settings = settingsOf(request, await cutOffOf(fact, request));
       const hash = sha256(canonical(settings));
       const version = await nextOf(fact, 'case_settings', 'version', id);
@@ -40,15 +41,6 @@ export class FreezeCase {
     });
   }
 }
-
-const assertModels = async (fact: Fact, models: readonly string[]): Promise<void> => {
-  const rows = await fact.tx.query<{ code: string }[]>(
-    'select m.code from fact.model m where m.plant_id = $1 and m.code = any($2)',
-    [fact.author.plantId, models],
-  );
-  const missing = models.findIndex((model) => !rows.some(({ code }) => code === model));
-  if (missing >= 0) throw new NotThere('model', models[missing] as string, `/models/${missing}`);
-};
 
 /** Versions and looks of a case are counted under a lock of it. */
 export const nextOf = async (

@@ -23,6 +23,26 @@ export const caseQuery = (code: string) =>
     refetchInterval: ({ state }) => (state.data?.history.some(isOnItsWay) ? LOOK_MS : false),
   });
 
+/** Asked for as it is typed: only when nothing more was typed for a while. */
+const PAUSE_MS = 300;
+
+interface GroupsAsked {
+  readonly models: string;
+  readonly builtFrom: string;
+  readonly builtTo: string;
+  readonly origin: string;
+}
+
+export const groupsQuery = (code: string, asked: GroupsAsked) =>
+  queryOptions({
+    queryKey: ['case groups', code, asked],
+    queryFn: async ({ signal }) => {
+      await new Promise((done) => setTimeout(done, PAUSE_MS));
+      signal.throwIfAborted();
+      return ask('/api/cases/:case/groups', { case: code }, { query: { ...asked }, signal });
+    },
+  });
+
 export const lookQuery = (code: string, look: string) =>
   queryOptions({
     queryKey: ['look', code, look],

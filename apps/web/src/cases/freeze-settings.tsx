@@ -6,6 +6,7 @@ import { Found } from '../entry/found.js';
 import { RecordForm } from '../entry/record-form.js';
 import type { Words } from '../words/words.js';
 import { useWords } from '../words/use-words.js';
+import { GroupSizes } from './group-sizes.js';
 import { listed } from './listed.js';
 
 const ORIGINS = [
@@ -49,7 +50,9 @@ export const FreezeSettings = ({ code }: { readonly code: string }) => {
             }
           />
         )}
-      />
+      >
+        {(said) => <GroupSizes code={code} said={said} />}
+      </RecordForm>
     </>
   );
 };

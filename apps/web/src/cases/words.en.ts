@@ -51,6 +51,16 @@ export const casesEn = {
   'cases.lagHint': '30: what came to light later may not be reported yet.',
   'cases.strata': 'Compared within',
   'cases.within': 'Compare within: {what}',
+  'cases.theGroups': 'sizes of groups',
+  'cases.groupsWrong': 'Sizes of groups are shown once models and days are right.',
+  'cases.groupTable':
+    '{hulls, plural, one {# hull has} other {# hulls have}} the day on which age begins; they would be compared in',
+  'cases.groups': 'Groups',
+  'cases.inSmall': 'Hulls in groups of fewer than {below}',
+  'cases.allTogether': 'nothing: all hulls together',
+  'cases.groupChosen': '{what} (chosen)',
+  'cases.groupsSmall':
+    'Of {hulls} hulls, {small} are in groups of fewer than {below}. A lot that all hulls of a group have cannot be told by it: there is nothing to compare with. Compare within fewer things, or take in more hulls.',
   'cases.share': 'Exposed from a share of',
   'cases.sharePercent': 'Exposed from a share of, %',
   'cases.shareHint':

@@ -53,6 +53,16 @@ export const casesEs: Readonly<Record<keyof typeof casesEn, string>> = {
   'cases.lagHint': '30: lo que salió a la luz más tarde quizá aún no se informó.',
   'cases.strata': 'Se compara dentro de',
   'cases.within': 'Comparar dentro de: {what}',
+  'cases.theGroups': 'tamaños de los grupos',
+  'cases.groupsWrong': 'Los tamaños de los grupos se muestran cuando los modelos y los días son correctos.',
+  'cases.groupTable':
+    '{hulls, plural, one {# casco tiene} other {# cascos tienen}} el día en que empieza la edad; se compararían en',
+  'cases.groups': 'Grupos',
+  'cases.inSmall': 'Cascos en grupos de menos de {below}',
+  'cases.allTogether': 'nada: todos los cascos juntos',
+  'cases.groupChosen': '{what} (elegido)',
+  'cases.groupsSmall':
+    'De {hulls} cascos, {small} están en grupos de menos de {below}. Un lote que tienen todos los cascos de un grupo no se distingue por él: no hay con qué comparar. Compare dentro de menos cosas o tome más cascos.',
   'cases.share': 'Expuesto desde una proporción de',
   'cases.sharePercent': 'Expuesto desde una proporción de, %',
   'cases.shareHint':

@@ -65,7 +65,7 @@ export const WHO_MAY: Readonly<Record<RouteName, Access>> = {
   ...{ reportOwnRepair: ['dealer'], listOwnRepairs: ['dealer'] },
   ...{ addOwnRepairPhoto: ['dealer'], showOwnRepairPhoto: ['dealer'] },
   // cases
-  ...{ openCase: CASES, freezeCase: CASES, lookAtCase: CASES },
+  ...{ openCase: CASES, readGroups: CASES, freezeCase: CASES, lookAtCase: CASES },
   ...{ listCases: CLAIMS, readCase: CLAIMS, readLook: CLAIMS, inquiryReport: CLAIMS, computeLookAgain: CASES },
   // what the plant works by
   ...{ registerMaterial: ['receiving', 'quality'], issueDataSheet: QUALITY, registerModel: QUALITY },

@@ -2,6 +2,7 @@ import { daysAfter } from '@hull-record/trade';
 import type { CaseSettings } from '../settings.js';
 import type { JudgedHull, LeftOut } from './case-inputs.js';
 import type { HullRow } from './load-hulls.js';
+import { Months, stratumOf } from './strata.js';
 
 /** Hulls at risk with their ids, in the order of their places, and what was left out. */
 export interface JudgedHulls {
@@ -23,21 +24,6 @@ const dayOf = (date: string): number => Date.parse(date) / DAY_MS;
 
 /** What came to light on the day of the origin did so within it: half a day. */
 const ageOf = (origin: number, day: number): number => Math.max(0.5, day - origin);
-
-const quarter = (month: string): string => `${month.slice(0, 4)} Q${Math.ceil(Number(month.slice(5, 7)) / 3)}`;
-
-/** Months of days, YYYY-MM, each made once. */
-class Months {
-  private readonly known = new Map<number, string>();
-
-  of(day: number): string {
-    const known = this.known.get(day);
-    if (known !== undefined) return known;
-    const month = new Date(day * DAY_MS).toISOString().slice(0, 7);
-    this.known.set(day, month);
-    return month;
-  }
-}
 
 /**
  * Judges the hulls of a case: one time origin for all, watched until the cut-off less the report lag, one first claim each.
@@ -94,10 +80,4 @@ export const judgeHulls = (rows: readonly HullRow[], settings: CaseSettings, fro
     });
   }
   return { ids, origins, parts, hulls, leftOut, watchedUntil, exploratory };
-};
-
-const stratumOf = (model: string, built: string, { strata }: CaseSettings): string => {
-  const byQuarter = strata.includes('build quarter');
-  if (!strata.includes('model')) return byQuarter ? quarter(built) : '';
-  return byQuarter ? `${quarter(built)}, ${model}` : model;
 };

@@ -23,6 +23,8 @@ const CLAIMS = `
   from fact.claim c where c.plant_id = $1 and c.kind = $2 and ${standing('c')}
   order by ${claimedOn('c')}, c.recorded_at, c.id`;
 
+type HullsAsked = Pick<CaseSettings, 'origin' | 'kind' | 'models' | 'builtFrom' | 'builtTo'>;
+
 const DAY_MS = 86_400_000;
 const NONE: readonly ClaimOfHull[] = [];
 
@@ -30,7 +32,7 @@ const NONE: readonly ClaimOfHull[] = [];
 export const loadHulls = async (
   tx: EntityManager,
   plantId: string,
-  { origin, kind, models, builtFrom, builtTo }: CaseSettings,
+  { origin, kind, models, builtFrom, builtTo }: HullsAsked,
   from: RollFrom = 'roll',
 ): Promise<HullRow[]> => {
   const claims = await claimsOf(tx, plantId, kind);

@@ -1,0 +1,26 @@
+import type { CaseSettings } from '../settings.js';
+
+const DAY_MS = 86_400_000;
+
+/** Months of days, YYYY-MM, each made once. */
+export class Months {
+  private readonly known = new Map<number, string>();
+
+  /** @param day days since 1970-01-01 */
+  of(day: number): string {
+    const known = this.known.get(day);
+    if (known !== undefined) return known;
+    const month = new Date(day * DAY_MS).toISOString().slice(0, 7);
+    this.known.set(day, month);
+    return month;
+  }
+}
+
+const quarter = (month: string): string => `${month.slice(0, 4)} Q${Math.ceil(Number(month.slice(5, 7)) / 3)}`;
+
+/** The group within which a hull is compared, by its model and the month in which it was begun. */
+export const stratumOf = (model: string, built: string, { strata }: Pick<CaseSettings, 'strata'>): string => {
+  const byQuarter = strata.includes('build quarter');
+  if (!strata.includes('model')) return byQuarter ? quarter(built) : '';
+  return byQuarter ? `${quarter(built)}, ${model}` : model;
+};
