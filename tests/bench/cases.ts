@@ -1,5 +1,5 @@
 import 'reflect-metadata';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
@@ -18,6 +18,7 @@ import { renewExposure } from '../../apps/service/src/platform/exposure/renew-ex
 import { startEmbedded } from '../../apps/service/src/platform/embedded/index.js';
 import { serviceDataSource } from '../../apps/service/src/platform/database/data-source.js';
 import { readAsOne } from '../../apps/service/src/platform/database/read-as-one.js';
+import { renewRoll } from '../../apps/service/src/platform/roll/renew-roll.js';
 import { migrate } from '../../apps/service/src/platform/database/migrate.js';
 import { prepareRoles, SERVICE } from '../../apps/service/src/platform/database/roles.js';
 import { countInDuckDb } from './duckdb-counts.js';
@@ -25,7 +26,8 @@ import { fillForCases } from './fill-cases.js';
 
 /**
  * Measures a look at a case over the tables of the service: `SCALE=0.05 npm run bench:cases`; 1 is 200,000 hulls, 2 million
- * lots made, 12 million uses and 400 claims, and wants some 20 GB of disk and half an hour. Machines differ; read the ratios.
+ * lots made, 12 million uses and 400 claims, and wants some 20 GB of disk and half an hour. `KEPT=folder` keeps the filled
+ * database there, for the next run. Machines differ; read the ratios.
  */
 const scale = Number(process.env['SCALE'] ?? 1);
 const size = { hulls: Math.round(200_000 * scale), claims: 400, lotsPerRole: 214 };
@@ -76,8 +78,9 @@ const look = async (db: DataSource, how: string): Promise<{ inputs: CaseInputs; 
   const frozen = settings();
   const [plant] = await db.query<[{ id: string }]>('select id from fact.plant');
   const from = performance.now();
-  const rows = await timed(`${how}: hulls and claims`, () => loadHulls(db.manager, plant.id, frozen));
-  const judged = judgeHulls(rows, frozen, new Date());
+  const judged = await timed(`${how}: hulls and claims, judged`, () =>
+    readAsOne(db, async (tx) => judgeHulls(await loadHulls(tx, plant.id, frozen), frozen, new Date())),
+  );
   const lots = await timed(`${how}: lots in them`, () =>
     readAsOne(db, (tx) => loadLots(tx, judged, leastShareOf(frozen))),
   );
@@ -97,29 +100,45 @@ const THREAD = {
   execArgv: process.execArgv.filter((each) => !each.startsWith('--max')),
 };
 
-const dataDir = mkdtempSync(join(tmpdir(), 'hull-record-bench-'));
+/** Filling the full size takes longer than measuring it: what a folder is named for is kept there, and filled once. */
+const kept = process.env['KEPT'];
+const dataDir = kept ?? mkdtempSync(join(tmpdir(), 'hull-record-bench-'));
+const filledAs = join(dataDir, 'filled');
+if (kept !== undefined && existsSync(filledAs) && Number(readFileSync(filledAs, 'utf8')) !== scale)
+  throw new Error(`${kept} is filled with another SCALE: name that, or another folder.`);
+
 const start = () =>
   startEmbedded({ dataDir, stateDir: dataDir, say: () => undefined, settings: { shared_buffers: '512MB' } });
 let server = await start();
-try {
-  const urls = await prepareRoles(server, dataDir);
-  await migrate(urls.ownerUrl, SERVICE);
+const asOwner = async (work: (owner: pg.Client) => Promise<void>): Promise<void> => {
   const owner = new pg.Client({ ...server.superuser, host: server.host, port: server.port, database: 'hull_record' });
   owner.on('error', () => undefined); // the server is stopped under it
   await owner.connect();
-  const began = performance.now();
-  await fillForCases(owner, size, (what) => report(`  ${what}`, performance.now() - began));
+  await work(owner);
   await owner.end();
+};
+const startAgain = async (): Promise<DataSource> => {
   await server.stop();
   server = await start();
-  const again = await prepareRoles(server, dataDir);
-  let db = await serviceDataSource(again.serviceUrl).initialize();
+  const { serviceUrl } = await prepareRoles(server, dataDir);
+  return serviceDataSource(serviceUrl).initialize();
+};
+
+const fill = async (): Promise<void> => {
+  const began = performance.now();
+  await asOwner((owner) => fillForCases(owner, size, (what) => report(`  ${what}`, performance.now() - began)));
+  const db = await startAgain();
+  await timed('hulls rolled, all of them', () => renewRoll(db));
   await timed('exposure packed, all of it', () => renewExposure(db));
   await db.destroy();
-  await server.stop();
-  server = await start();
-  const then = await prepareRoles(server, dataDir);
-  db = await serviceDataSource(then.serviceUrl).initialize();
+  if (kept !== undefined) writeFileSync(filledAs, String(scale));
+};
+
+try {
+  const { ownerUrl } = await prepareRoles(server, dataDir);
+  await migrate(ownerUrl, SERVICE);
+  if (!existsSync(filledAs)) await fill();
+  const db = await startAgain();
   await look(db, 'cold');
   const { inputs, judged } = await look(db, 'warm');
   if (scale <= WALKED_UP_TO) await compareWithPlaces(db, inputs, judged);
@@ -130,9 +149,9 @@ try {
   await timed('the same in a thread of its own, as a look does', () =>
     answerApart({ settings: settings(), inputs: text }, undefined, THREAD),
   );
-  await countInDuckDb(db, judged, timed);
   await db.destroy();
+  await asOwner((owner) => countInDuckDb(owner, judged, timed));
 } finally {
   await server.stop();
-  rmSync(dataDir, { recursive: true, force: true });
+  if (kept === undefined) rmSync(dataDir, { recursive: true, force: true });
 }

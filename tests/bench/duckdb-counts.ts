@@ -1,4 +1,9 @@
-import type { DataSource } from 'typeorm';
+import { createWriteStream, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pipeline } from 'node:stream/promises';
+import type pg from 'pg';
+import { to as copyTo } from 'pg-copy-streams';
 import type { JudgedHulls } from '../../apps/service/src/cases/inputs/judge-hulls.js';
 
 /** Not among the packages of the project: with its binary it is too large for every install. */
@@ -10,27 +15,19 @@ interface Duck {
 interface Connection {
   run(sql: string): Promise<unknown>;
   runAndReadAll(sql: string): Promise<{ getRowObjects(): Record<string, unknown>[] }>;
-  createAppender(table: string): Promise<Appender>;
-}
-interface Appender {
-  appendInteger(value: number): void;
-  appendDouble(value: number): void;
-  appendBoolean(value: boolean): void;
-  endRow(): void;
-  closeSync(): void;
 }
 
+/** A candidate, a hull by its place in $1, and the share that it has of it. */
 const ROWS = `
-  select (('x' || substr(md5(s.source_id::text || r.schedule_layer_id::text), 1, 7))::bit(28))::int as candidate, at.place::int as hull, s.kg / t.kg as share
-  from unnest($1::uuid[]) with ordinality as at(hull_id, place)
-  join fact.joint j on j.hull_id = at.hull_id
+  select ('x' || substr(md5(s.source_id::text || r.schedule_layer_id::text), 1, 7))::bit(28)::int as candidate, b.place, s.kg / t.kg as share
+  from boat b join fact.joint j on j.hull_id = b.hull_id
   join derived.place_source s on s.part_id = j.part_id and s.source_id is not null
   join derived.place_role t on t.place_id = s.place_id and t.role = s.role
   join fact.layer_record r on r.root = s.place_id`;
 
 /** The same counts asked of a database of columns, its tables in memory: hulls and claims of each candidate from a share on. */
 export const countInDuckDb = async (
-  db: DataSource,
+  owner: pg.Client,
   { ids, hulls }: JudgedHulls,
   timed: <T>(what: string, work: () => Promise<T>) => Promise<T>,
 ): Promise<void> => {
@@ -39,35 +36,35 @@ export const countInDuckDb = async (
     console.log(`For the same counts in DuckDB: npm install --no-save ${PACKAGE} (some 70 MB), and again.`);
     return;
   }
-  const instance = await duck.DuckDBInstance.create(':memory:');
-  const connection = await instance.connect();
-  await connection.run('create table used (candidate integer, hull integer, share double)');
-  await connection.run('create table judged (hull integer, age double, claimed boolean, stratum integer)');
-  const used = await connection.createAppender('used');
-  const rows = await db.query<{ candidate: number; hull: number; share: number }[]>(ROWS, [ids]);
-  for (const { candidate, hull, share } of rows) {
-    used.appendInteger(candidate);
-    used.appendInteger(hull);
-    used.appendDouble(share);
-    used.endRow();
+  const folder = mkdtempSync(join(tmpdir(), 'hull-record-duckdb-'));
+  try {
+    await owner.query(
+      'create temporary table boat as select * from unnest($1::uuid[]) with ordinality as at(hull_id, place)',
+      [ids],
+    );
+    const used = join(folder, 'used.csv');
+    await pipeline(owner.query(copyTo(`copy (${ROWS}) to stdout (format csv)`)), createWriteStream(used));
+    const judged = join(folder, 'judged.csv');
+    writeFileSync(
+      judged,
+      hulls.map(({ age, claimed, stratum }, i) => `${i + 1},${age},${claimed},"${stratum}"\n`).join(''),
+    );
+    const connection = await (await duck.DuckDBInstance.create(':memory:')).connect();
+    const load = (table: string, columns: string, file: string): Promise<unknown> =>
+      connection.run(
+        `create table ${table} as select * from read_csv('${file}', header = false, columns = {${columns}})`,
+      );
+    await load('used', "'candidate': 'integer', 'hull': 'integer', 'share': 'double'", used);
+    await load('judged', "'hull': 'integer', 'age': 'double', 'claimed': 'boolean', 'stratum': 'varchar'", judged);
+    const counted = await timed('DuckDB, tables in memory: hulls and claims of each candidate', async () => {
+      const read = await connection.runAndReadAll(COUNTS);
+      return read.getRowObjects();
+    });
+    const [rows] = (await connection.runAndReadAll('select count(*)::int as n from used')).getRowObjects();
+    console.log(`${counted.length} candidates counted in DuckDB, ${String(rows?.['n'])} rows`);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
   }
-  used.closeSync();
-  const judged = await connection.createAppender('judged');
-  const strata = new Map<string, number>();
-  hulls.forEach(({ age, claimed, stratum }, place) => {
-    if (!strata.has(stratum)) strata.set(stratum, strata.size);
-    judged.appendInteger(place + 1);
-    judged.appendDouble(age);
-    judged.appendBoolean(claimed);
-    judged.appendInteger(strata.get(stratum) ?? 0);
-    judged.endRow();
-  });
-  judged.closeSync();
-  const counted = await timed('DuckDB, tables in memory: hulls and claims of each candidate', async () => {
-    const read = await connection.runAndReadAll(COUNTS);
-    return read.getRowObjects();
-  });
-  console.log(`${counted.length} candidates counted in DuckDB, ${rows.length} rows`);
 };
 
 const COUNTS = `

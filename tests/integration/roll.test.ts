@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
-import { loadHulls, type HullRow } from '../../apps/service/src/cases/inputs/load-hulls.js';
+import { loadHulls } from '../../apps/service/src/cases/inputs/load-hulls.js';
 import type { CaseSettings } from '../../apps/service/src/cases/settings.js';
 import { readAsOne } from '../../apps/service/src/platform/database/read-as-one.js';
-import { readRoll } from '../../apps/service/src/platform/roll/read-roll.js';
+import { readRoll, type RolledHull } from '../../apps/service/src/platform/roll/read-roll.js';
 import { renewRoll } from '../../apps/service/src/platform/roll/renew-roll.js';
 import { startService, type RunningService } from '../support/service.js';
 import { kg, Shop } from '../support/shop.js';
@@ -23,7 +23,7 @@ const plantOf = async (): Promise<string> =>
   (await service.asOwner<{ id: string }>('select id from fact.plant'))[0]?.id ?? '';
 
 /** The hulls as they are rolled and from facts, which must be the same. */
-const hulls = async (more: Partial<CaseSettings> = {}): Promise<readonly HullRow[]> => {
+const hulls = async (more: Partial<CaseSettings> = {}): Promise<readonly RolledHull[]> => {
   const plant = await plantOf();
   const asked = { ...SETTINGS, ...more };
   const [rolled, facts] = await readAsOne(service.db, async (tx) => {
@@ -31,13 +31,13 @@ const hulls = async (more: Partial<CaseSettings> = {}): Promise<readonly HullRow
     return [await loadHulls(tx, plant, asked), await loadHulls(tx, plant, asked, 'facts')];
   });
   expect(rolled).toEqual(facts);
-  return facts;
+  return facts.hulls;
 };
 
 const marks = async (): Promise<number> =>
   (await service.asOwner<{ n: number }>('select count(*)::int as n from derived.stale_hull'))[0]?.n ?? -1;
 
-const of = async (number: string): Promise<HullRow | undefined> =>
+const of = async (number: string): Promise<RolledHull | undefined> =>
   (await hulls()).find((hull) => hull.number === number);
 
 const dayOf = (day: string): number => Date.parse(day) / 86_400_000;
@@ -71,7 +71,7 @@ describe('the roll of hulls', () => {
     const after = await hulls();
     expect(after.map(({ parts: _parts, ...hull }) => hull)).toEqual(before.map(({ parts: _parts, ...hull }) => hull));
     expect(after.map(({ parts }) => parts.length)).toEqual([1, 1]);
-    expect(after[1]).toMatchObject({ number: 'R-2', origin: dayOf('2026-01-05'), scrapped: null, claims: [] });
+    expect(after[1]).toMatchObject({ number: 'R-2', left: dayOf('2026-01-05'), sold: null, scrapped: null });
   });
 
   it.each([
@@ -96,13 +96,13 @@ describe('the roll of hulls', () => {
 
   it('follows a correction of a day, and the withdrawal of a fact', async () => {
     left = await shop.correct(left, { kind: 'life fact', happenedAt: '2026-01-09T12:00:00.000Z' });
-    expect((await of('R-2'))?.origin).toBe(dayOf('2026-01-09'));
+    expect((await of('R-2'))?.left).toBe(dayOf('2026-01-09'));
     await renewRoll(service.db);
-    expect((await of('R-2'))?.origin).toBe(dayOf('2026-01-09'));
+    expect((await of('R-2'))?.left).toBe(dayOf('2026-01-09'));
     await shop.correct(left);
-    expect((await of('R-2'))?.origin).toBeNull();
+    expect((await of('R-2'))?.left).toBeNull();
     await renewRoll(service.db);
-    expect((await of('R-2'))?.origin).toBeNull();
+    expect((await of('R-2'))?.left).toBeNull();
   });
 
   it('has the hulls of the models and the months that are asked for', async () => {

@@ -4,6 +4,7 @@ import { DataSource } from 'typeorm';
 import { personNow } from '../platform/access/call.js';
 import { findCase } from '../platform/cases/find-case.js';
 import { readAsOne } from '../platform/database/read-as-one.js';
+import { dayOfLife } from '../platform/roll/read-roll.js';
 import { InvalidRequest } from '../platform/refusals.js';
 import { assertModels } from './assert-models.js';
 import { groupsOf, SMALL_GROUP } from './inputs/groups-of.js';
@@ -27,8 +28,8 @@ export class CompareGroups {
         [id],
       );
       await assertModels(tx, plant, models);
-      const hulls = await loadHulls(tx, plant, { kind: '', models, builtFrom, builtTo, origin: asked.origin });
-      const atRisk = hulls.filter(({ origin }) => origin !== null);
+      const { hulls } = await loadHulls(tx, plant, { kind: '', models, builtFrom, builtTo });
+      const atRisk = hulls.filter((hull) => dayOfLife(hull, asked.origin) !== null);
       return { hulls: atRisk.length, smallBelow: SMALL_GROUP, choices: groupsOf(atRisk) };
     });
   }

@@ -28,17 +28,22 @@ export const inseparable = (candidates: readonly Candidate[]): readonly SuspectC
   return classes;
 };
 
-/** Two mixed sums of 32 bits and the length; that equal keys mean equal hulls is checked, not trusted. */
+/** Of so many hulls, one goes into the mixed sum. */
+const MIXED = 8;
+
+/** The length, the sum, and a mixed sum of some; that equal keys mean equal hulls is checked, not trusted. */
 const keyOf = (hulls: Uint32Array): string => {
-  let [one, two] = [0x811c9dc5, 0];
-  for (let i = 0; i < hulls.length; i += 1) {
-    one = Math.imul(one ^ (hulls[i] as number), 0x01000193);
-    two = (Math.imul(two, 31) + Math.imul((hulls[i] as number) ^ (two >>> 15), 0x85ebca6b)) | 0;
-  }
-  return `${hulls.length} ${one} ${two}`;
+  let [sum, mixed] = [0, 0x811c9dc5];
+  for (let i = 0; i < hulls.length; i += 1) sum += hulls[i] as number;
+  for (let i = 0; i < hulls.length; i += MIXED) mixed = Math.imul(mixed ^ (hulls[i] as number), 0x01000193);
+  return `${hulls.length} ${sum} ${mixed}`;
 };
 
-const equal = (a: Uint32Array, b: Uint32Array): boolean => a.length === b.length && a.every((hull, i) => hull === b[i]);
+const equal = (a: Uint32Array, b: Uint32Array): boolean => {
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i += 1) if (a[i] !== b[i]) return false;
+  return true;
+};
 
 /** Hulls in both over hulls in either (Jaccard), 0 to 1; both rising. */
 export const overlap = (a: Uint32Array, b: Uint32Array): number => {

@@ -34,8 +34,18 @@ export const requireCase = ({ ages, claimed, strata }: Judged, exposures: readon
   for (const { lot, hulls, shares } of exposures) {
     if (shares && shares.length !== hulls.length)
       throw new InputInvalid(`shares of ${lot}`, shares.length, 'one a hull');
-    for (let i = 0; i < hulls.length; i += 1)
-      if ((hulls[i] as number) >= ages.length || (i > 0 && (hulls[i] as number) <= (hulls[i - 1] as number)))
-        throw new InputInvalid(`hulls of ${lot}`, hulls[i] as number, 'rising places of hulls, each once');
+    const wrong = notRising(hulls, ages.length);
+    if (wrong !== null) throw new InputInvalid(`hulls of ${lot}`, wrong, 'rising places of hulls, each once');
   }
+};
+
+/** The first place that does not rise, or is not below a number; null when there is none. */
+const notRising = (places: Uint32Array, below: number): number | null => {
+  let before = -1;
+  for (let i = 0; i < places.length; i += 1) {
+    const place = places[i] as number;
+    if (place <= before || place >= below) return place;
+    before = place;
+  }
+  return null;
 };

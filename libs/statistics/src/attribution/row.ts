@@ -36,7 +36,7 @@ export interface SuspectRow extends Ranked {
 export const rowOf = (ranked: Ranked, judged: Judged, cells: RiskCells, smallest: Float64Array | null): SuspectRow => {
   const { suspect, observed, expected, p } = ranked;
   const limits = poissonLimits(observed);
-  const table = crudeTable(suspect.hulls, judged);
+  const table = crudeTable(suspect.hulls, judged, cells);
   const crude = { table, p: exactTest(convolve([marginsOf(table)]), table.a).pGreater, riskRatio: riskRatio(table) };
   const shares = suspect.members[0]?.shares ?? null;
   return {
@@ -45,16 +45,16 @@ export const rowOf = (ranked: Ranked, judged: Judged, cells: RiskCells, smallest
     hazardOdds: hazardOddsOf(ranked, judged, cells),
     crude,
     mixedWithAge: crude.p > 10 * p || p > 10 * crude.p,
-    watched: sum([...suspect.hulls].map((hull) => judged.ages[hull] ?? 0)),
+    watched: sumAt(judged.ages, suspect.hulls),
     adjusted: smallest && adjustedP(p, smallest),
     dose: shares && doseTrend(suspect.hulls, shares, judged, cells),
   };
 };
 
-const crudeTable = (hulls: Uint32Array, { claimed }: Judged): Table => {
-  const claims = sum(claimed);
-  const a = hulls.reduce((total, hull) => total + (claimed[hull] ?? 0), 0);
-  const c = claims - a;
+/** Every claim is an event of a risk set. */
+const crudeTable = (hulls: Uint32Array, { claimed }: Judged, { events }: RiskCells): Table => {
+  const a = sumAt(claimed, hulls);
+  const c = sum(events) - a;
   return { a, b: hulls.length - a, c, d: claimed.length - hulls.length - c };
 };
 
@@ -71,4 +71,10 @@ const hazardOddsOf = ({ suspect, observed }: Ranked, judged: Judged, cells: Risk
   const central = convolve(margins);
   const limits: Limits = oddsLimits(central, observed - certain);
   return { ratio: conditionalOdds(central, observed - certain), ...limits };
+};
+
+const sumAt = (values: Float64Array | Uint8Array, places: Uint32Array): number => {
+  let total = 0;
+  for (let i = 0; i < places.length; i += 1) total += values[places[i] as number] as number;
+  return total;
 };

@@ -17,7 +17,8 @@ const UNTESTABLE_NAMED = 100;
 /** Compares the lots of a case by its frozen settings. */
 export const compareLots = ({ hulls, lots }: CaseInputs, { attribution: frozen }: CaseSettings): Compared => {
   const exposures = lots.map(({ lot, family, hulls: places, shares }) => ({
-    ...{ lot, family },
+    lot,
+    family,
     hulls: places instanceof Uint32Array ? places : new Uint32Array(places),
     shares: shares instanceof Float64Array ? shares : new Float64Array(shares),
   }));
@@ -51,8 +52,8 @@ export const compareLots = ({ hulls, lots }: CaseInputs, { attribution: frozen }
   };
 };
 
-const keyOf = ({ lot, family }: { readonly lot: string; readonly family: string }): string =>
-  JSON.stringify([family, lot]);
+/** No code has a line break. */
+const keyOf = ({ lot, family }: { readonly lot: string; readonly family: string }): string => `${family}\n${lot}`;
 
 /** A class by all its members, so that none is hidden behind another: lots, then where each is. */
 export const named = (suspect: SuspectClass): string => {

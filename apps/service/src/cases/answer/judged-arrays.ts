@@ -5,12 +5,15 @@ import type { JudgedHull } from '../inputs/case-inputs.js';
 export const judgedArrays = (hulls: readonly JudgedHull[]): Judged & { readonly strataCount: number } => {
   const names = [...new Set(hulls.map(({ stratum }) => stratum))].sort();
   const numbers = new Map(names.map((name, i) => [name, i]));
-  return {
-    ages: Float64Array.from(hulls, ({ age }) => age),
-    claimed: Uint8Array.from(hulls, ({ claimed }) => (claimed ? 1 : 0)),
-    strata: Uint32Array.from(hulls, ({ stratum }) => numbers.get(stratum) ?? 0),
-    strataCount: names.length,
-  };
+  const ages = new Float64Array(hulls.length);
+  const claimed = new Uint8Array(hulls.length);
+  const strata = new Uint32Array(hulls.length);
+  hulls.forEach((hull, i) => {
+    ages[i] = hull.age;
+    claimed[i] = hull.claimed ? 1 : 0;
+    strata[i] = numbers.get(hull.stratum) ?? 0;
+  });
+  return { ages, claimed, strata, strataCount: names.length };
 };
 
 /** A figure as JSON can hold it: null where it has no bound or cannot be told. */

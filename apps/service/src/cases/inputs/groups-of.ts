@@ -1,6 +1,6 @@
 import type { CaseGroups } from '@hull-record/contracts';
-import { Months, stratumOf } from './strata.js';
-import type { HullRow } from './load-hulls.js';
+import { Months, Strata } from './strata.js';
+import type { RolledHull } from '../../platform/roll/read-roll.js';
 
 /**
  * Hulls in a group of fewer say little: a lot is in a run of hulls, and where a whole group has it, the group has no other
@@ -13,12 +13,13 @@ type Choice = CaseGroups['choices'][number];
 const CHOICES: readonly Choice['strata'][] = [['build quarter', 'model'], ['model'], ['build quarter'], []];
 
 /** Sizes of groups for each way to compare. */
-export const groupsOf = (hulls: readonly Pick<HullRow, 'built' | 'model'>[]): Choice[] => {
+export const groupsOf = (hulls: readonly Pick<RolledHull, 'built' | 'model'>[]): Choice[] => {
   const months = new Months();
   return CHOICES.map((strata) => {
     const sizes = new Map<string, number>();
+    const groups = new Strata({ strata });
     for (const { model, built } of hulls) {
-      const name = stratumOf(model, months.of(built), { strata });
+      const name = groups.of(model, months.of(built));
       sizes.set(name, (sizes.get(name) ?? 0) + 1);
     }
     const small = [...sizes.values()].filter((size) => size < SMALL_GROUP);

@@ -3,6 +3,10 @@ import { PARTS_OF_WHOLE } from '../../platform/exposure/share.sql.js';
 import type { LotInHulls } from './case-inputs.js';
 
 const NOWHERE = -1;
+/** A packed number has so many. */
+const BYTES = 4;
+
+type Found = Pick<LotInHulls, 'hulls' | 'shares'>;
 
 /** Turns parts with a lot into hulls with it: those at risk, by place, each with its largest share up to its origin. */
 export class HullsOfLots {
@@ -11,6 +15,10 @@ export class HullsOfLots {
   private readonly originDays: Int32Array;
   /** Largest share by place, for one lot at a time; 0 where it is not. */
   private readonly found: Int32Array;
+  /** Places of one lot at a time, rising. */
+  private readonly rising: Uint32Array;
+  private same = new Float64Array(0);
+  private sameShare = 0;
 
   /**
    * @param parts numbers of the parts of each hull
@@ -27,18 +35,45 @@ export class HullsOfLots {
     parts.forEach((own, place) => own.forEach((number) => (this.placeOf[number] = place)));
     this.originDays = Int32Array.from(origins);
     this.found = new Int32Array(parts.length);
+    this.rising = new Uint32Array(parts.length);
   }
 
   /** The lot in these hulls; none when it is in none of them. */
-  ofPacked({ parts, days, shares, ...lot }: PackedLot): readonly LotInHulls[] {
-    const { placeOf, originDays, found, least } = this;
-    const one = shares.length === 1;
-    let [count, low, high] = [0, found.length, NOWHERE];
-    for (let i = 0; i < parts.length; i += 1) {
-      const number = parts[i] as number;
+  ofPacked(packed: PackedLot): LotInHulls | null {
+    const { parts, days, shares, lot, supplierLot, material, family } = packed;
+    const one = shares.byteLength === BYTES ? shares.getInt32(0) : null;
+    if (one !== null && one < this.least) return null;
+    const found = (one === null ? null : this.inOrder(one, parts, days)) ?? this.inAnyOrder(one, parts, days, shares);
+    if (found.hulls.length === 0) return null;
+    return { lot, supplierLot, material, family, hulls: found.hulls, shares: found.shares };
+  }
+
+  /** Of a lot with one share, whose hulls rise as its parts do, as nearly all; null when they do not. */
+  private inOrder(share: number, parts: DataView, days: DataView): Found | null {
+    const { placeOf, originDays, rising } = this;
+    const end = parts.byteLength;
+    let [count, last] = [0, NOWHERE];
+    for (let at = 0; at < end; at += BYTES) {
+      const number = parts.getInt32(at, false);
       const place = number < placeOf.length ? (placeOf[number] as number) : NOWHERE;
-      if (place === NOWHERE || (days[i] as number) > (originDays[place] as number)) continue;
-      const share = shares[one ? 0 : i] as number;
+      if (place === NOWHERE || place === last || days.getInt32(at, false) > (originDays[place] as number)) continue;
+      if (place < last) return null;
+      rising[count] = place;
+      count += 1;
+      last = place;
+    }
+    return { hulls: rising.slice(0, count), shares: this.always(share, count) };
+  }
+
+  private inAnyOrder(one: number | null, parts: DataView, days: DataView, shares: DataView): Found {
+    const { placeOf, originDays, found, least } = this;
+    const end = parts.byteLength;
+    let [count, low, high] = [0, found.length, NOWHERE];
+    for (let at = 0; at < end; at += BYTES) {
+      const number = parts.getInt32(at, false);
+      const place = number < placeOf.length ? (placeOf[number] as number) : NOWHERE;
+      if (place === NOWHERE || days.getInt32(at, false) > (originDays[place] as number)) continue;
+      const share = one ?? shares.getInt32(at, false);
       const known = found[place] as number;
       if (share < least || share <= known) continue;
       if (known === 0) count += 1;
@@ -46,17 +81,27 @@ export class HullsOfLots {
       if (place < low) low = place;
       if (place > high) high = place;
     }
-    if (count === 0) return [];
     const hulls = new Uint32Array(count);
     const own = new Float64Array(count);
     for (let place = low, next = 0; place <= high; place += 1) {
       const share = found[place] as number;
       if (share === 0) continue;
       hulls[next] = place;
-      own[next] = Math.min(1, share / PARTS_OF_WHOLE);
+      own[next] = partOfWhole(share);
       next += 1;
       found[place] = 0;
     }
-    return [{ ...lot, hulls, shares: own }];
+    return { hulls, shares: own };
+  }
+
+  /** The same share many times. Most lots are alone in their layer wherever they are: one list of shares serves them all. */
+  private always(share: number, count: number): Float64Array {
+    if (share !== this.sameShare || count > this.same.length) {
+      this.same = new Float64Array(Math.max(count, 2 * this.same.length)).fill(partOfWhole(share));
+      this.sameShare = share;
+    }
+    return this.same.subarray(0, count);
   }
 }
+
+const partOfWhole = (share: number): number => Math.min(1, share / PARTS_OF_WHOLE);

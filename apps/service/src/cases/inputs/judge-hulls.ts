@@ -1,8 +1,9 @@
 import { daysAfter } from '@hull-record/trade';
 import type { CaseSettings } from '../settings.js';
 import type { JudgedHull, LeftOut } from './case-inputs.js';
-import type { HullRow } from './load-hulls.js';
-import { Months, stratumOf } from './strata.js';
+import { dayOfLife } from '../../platform/roll/read-roll.js';
+import type { ClaimOfHull, HullsOfCase } from './load-hulls.js';
+import { Months, Strata } from './strata.js';
 
 /** Hulls at risk with their ids, in the order of their places, and what was left out. */
 export interface JudgedHulls {
@@ -25,23 +26,31 @@ const dayOf = (date: string): number => Date.parse(date) / DAY_MS;
 /** What came to light on the day of the origin did so within it: half a day. */
 const ageOf = (origin: number, day: number): number => Math.max(0.5, day - origin);
 
+const UNCLAIMED: readonly ClaimOfHull[] = [];
+const NONE: readonly number[] = [];
+
+const agesOf = (claims: readonly ClaimOfHull[], origin: number, last: number): readonly number[] =>
+  claims.filter((claim) => !claim.prompted && claim.on <= last).map(({ on }) => ageOf(origin, on));
+
 /**
  * Judges the hulls of a case: one time origin for all, watched until the cut-off less the report lag, one first claim each.
  *
  * A hull whose first claim was prompted is watched until then; one that is scrapped, until that day. Hulls without the
  * origin, or that came to it later, are not at risk, and are counted.
  */
-export const judgeHulls = (rows: readonly HullRow[], settings: CaseSettings, frozenAt: Date): JudgedHulls => {
+export const judgeHulls = (of: HullsOfCase, settings: CaseSettings, frozenAt: Date): JudgedHulls => {
   const watchedUntil = daysAfter(settings.cutOff, -settings.reportLagDays);
   const end = dayOf(watchedUntil);
   const months = new Months();
+  const strata = new Strata(settings);
   const leftOut = { prompted: 0, late: 0, before: 0, withoutOrigin: 0, withoutOriginWithClaim: 0, notLaunched: 0 };
   const [ids, origins, parts]: [string[], number[], (readonly number[])[]] = [[], [], []];
   const hulls: JudgedHull[] = [];
   let exploratory = false;
-  for (const row of rows) {
-    const { origin } = row;
-    const [first] = row.claims;
+  for (const row of of.hulls) {
+    const origin = dayOfLife(row, settings.origin);
+    const claims = of.claims.get(row.id) ?? UNCLAIMED;
+    const [first] = claims;
     if (origin === null) {
       leftOut.withoutOrigin += 1;
       if (first) leftOut.withoutOriginWithClaim += 1;
@@ -72,11 +81,11 @@ export const judgeHulls = (rows: readonly HullRow[], settings: CaseSettings, fro
       number: row.number,
       built: months.of(row.built),
       since: months.of(origin),
-      stratum: stratumOf(row.model, months.of(row.built), settings),
+      stratum: strata.of(row.model, months.of(row.built)),
       age,
       claimed,
       until: claimed ? Math.max(until, age) : until,
-      claimAges: row.claims.filter((claim) => !claim.prompted && claim.on <= last).map(({ on }) => ageOf(origin, on)),
+      claimAges: first === undefined ? NONE : agesOf(claims, origin, last),
     });
   }
   return { ids, origins, parts, hulls, leftOut, watchedUntil, exploratory };

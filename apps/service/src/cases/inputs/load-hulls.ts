@@ -1,17 +1,18 @@
 import type { EntityManager } from 'typeorm';
 import { claimedOn, isPrompted } from '../../platform/claims/claim.sql.js';
 import { standing } from '../../platform/facts/standing.js';
-import { dayOfLife, readRoll, type RolledHull, type RollFrom } from '../../platform/roll/read-roll.js';
+import { readRoll, type RolledHull, type RollFrom } from '../../platform/roll/read-roll.js';
 import type { CaseSettings } from '../settings.js';
 
-/** A hull with the days of its life that the case asks for: days of the plant, counted from 1970-01-01. */
-export interface HullRow extends Pick<RolledHull, 'id' | 'number' | 'model' | 'built' | 'parts'> {
-  readonly origin: number | null;
-  readonly scrapped: number | null;
-  readonly claims: readonly ClaimOfHull[];
+/** The hulls of a case, by number, and their claims of its kind. */
+export interface HullsOfCase {
+  readonly hulls: readonly RolledHull[];
+  /** Claims by the id of the hull, the first ones first. */
+  readonly claims: ReadonlyMap<string, readonly ClaimOfHull[]>;
 }
 
-interface ClaimOfHull {
+/** Days are those of the plant, counted from 1970-01-01. */
+export interface ClaimOfHull {
   readonly on: number;
   readonly prompted: boolean;
   readonly recordedAt: string;
@@ -23,31 +24,23 @@ const CLAIMS = `
   from fact.claim c where c.plant_id = $1 and c.kind = $2 and ${standing('c')}
   order by ${claimedOn('c')}, c.recorded_at, c.id`;
 
-type HullsAsked = Pick<CaseSettings, 'origin' | 'kind' | 'models' | 'builtFrom' | 'builtTo'>;
+type HullsAsked = Pick<CaseSettings, 'kind' | 'models' | 'builtFrom' | 'builtTo'>;
 
 const DAY_MS = 86_400_000;
-const NONE: readonly ClaimOfHull[] = [];
 
-/** The hulls of a case, by number; to be read as one, see `readRoll`. */
+/** The hulls of a case; to be read as one, see `readRoll`. */
 export const loadHulls = async (
   tx: EntityManager,
   plantId: string,
-  { origin, kind, models, builtFrom, builtTo }: HullsAsked,
+  { kind, models, builtFrom, builtTo }: HullsAsked,
   from: RollFrom = 'roll',
-): Promise<HullRow[]> => {
-  const claims = await claimsOf(tx, plantId, kind);
+): Promise<HullsOfCase> => {
   const first = builtFrom === null ? -Infinity : Date.parse(builtFrom) / DAY_MS;
   const last = builtTo === null ? Infinity : Date.parse(builtTo) / DAY_MS;
-  const hulls: HullRow[] = [];
-  for (const hull of await readRoll(tx, plantId, from)) {
-    const { id, number, model, built, parts } = hull;
-    if (built < first || built > last || (models.length > 0 && !models.includes(model))) continue;
-    hulls.push({
-      ...{ id, number, model, built, parts, claims: claims.get(id) ?? NONE },
-      ...{ origin: dayOfLife(hull, origin), scrapped: dayOfLife(hull, 'scrapped') },
-    });
-  }
-  return hulls;
+  const hulls = (await readRoll(tx, plantId, from)).filter(
+    ({ model, built }) => built >= first && built <= last && (models.length === 0 || models.includes(model)),
+  );
+  return { hulls, claims: await claimsOf(tx, plantId, kind) };
 };
 
 const claimsOf = async (

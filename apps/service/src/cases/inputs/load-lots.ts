@@ -30,7 +30,11 @@ export const loadLots = async (
   const hulls = new HullsOfLots(parts, origins, Math.round(least * PARTS_OF_WHOLE));
   const lots: LotInHulls[] = [];
   const usesPacked = from === 'packed' && least >= LEAST_PACKED;
-  if (usesPacked) await readPacked(tx, (lot) => lots.push(...hulls.ofPacked(lot)));
+  if (usesPacked)
+    await readPacked(tx, (packed) => {
+      const lot = hulls.ofPacked(packed);
+      if (lot) lots.push(lot);
+    });
   lots.push(...(await fromPlaces(tx, { ids, origins, least, alone: usesPacked })));
   return lots.sort((a, b) => compare(a.family, b.family) || compare(a.lot, b.lot));
 };

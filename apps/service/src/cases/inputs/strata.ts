@@ -18,8 +18,22 @@ export class Months {
 
 const quarter = (month: string): string => `${month.slice(0, 4)} Q${Math.ceil(Number(month.slice(5, 7)) / 3)}`;
 
-/** The group within which a hull is compared, by its model and the month in which it was begun. */
-export const stratumOf = (model: string, built: string, { strata }: Pick<CaseSettings, 'strata'>): string => {
+/** Names of groups, each made once. */
+export class Strata {
+  private readonly known = new Map<string, Map<string, string>>();
+
+  constructor(private readonly settings: Pick<CaseSettings, 'strata'>) {}
+
+  /** The group within which a hull is compared, by its model and the month in which it was begun, YYYY-MM. */
+  of(model: string, built: string): string {
+    const ofModel = this.known.get(model) ?? new Map<string, string>();
+    const known = ofModel.get(built) ?? stratumOf(model, built, this.settings);
+    this.known.set(model, ofModel.set(built, known));
+    return known;
+  }
+}
+
+const stratumOf = (model: string, built: string, { strata }: Pick<CaseSettings, 'strata'>): string => {
   const byQuarter = strata.includes('build quarter');
   if (!strata.includes('model')) return byQuarter ? quarter(built) : '';
   return byQuarter ? `${quarter(built)}, ${model}` : model;

@@ -1,6 +1,6 @@
 import type { EntityManager } from 'typeorm';
 import { MEMORY } from '../database/memory.sql.js';
-import { NOTHING_ROLLED, ROLL_DAYS, rollOf, type RollDay } from './roll.sql.js';
+import { BETWEEN, NOTHING_ROLLED, ROLL_COLUMNS, ROLL_DAYS, rollOf, type RollDay } from './roll.sql.js';
 
 /** A hull with the days of its life: days of the plant, counted from 1970-01-01. */
 export interface RolledHull {
@@ -10,14 +10,20 @@ export interface RolledHull {
   readonly normalised: string;
   readonly model: string;
   readonly built: number;
-  /** First day of each kind, in the order of `ROLL_DAYS`; null when there was none. */
-  readonly days: readonly (number | null)[];
+  /** First day of each kind; null when there was none. */
+  readonly left: number | null;
+  readonly atDealer: number | null;
+  readonly sold: number | null;
+  readonly registered: number | null;
+  readonly scrapped: number | null;
   /** Short numbers of its parts, as far as they have one. */
   readonly parts: readonly number[];
 }
 
-/** A block has the columns of its hulls, one list each. */
-type Block = { readonly [K in keyof RolledHull]: readonly RolledHull[K][] };
+/** A block has the columns of its hulls: some as one text (`JOINED`), the others as lists. */
+type Block = {
+  readonly [K in keyof RolledHull]: K extends 'id' | 'number' | 'normalised' ? string : readonly RolledHull[K][];
+};
 
 /** How hulls are read: as they are rolled, and from facts what is not rolled or out of date. */
 export type RollFrom = 'roll' | 'facts';
@@ -27,7 +33,7 @@ const STALE = `select case when ${NOTHING_ROLLED} then null
 
 const IN_PLANT = 'select h.id from fact.hull h where h.plant_id = $1';
 const read = (roll: string): string =>
-  `select r.id, r.number, r.normalised, r.model, r.built, r.days, r.parts from (${roll}) r where r.plant_id = $1`;
+  `select ${ROLL_COLUMNS.map((column) => `r."${column}"`).join(', ')} from (${roll}) r where r.plant_id = $1`;
 const ALL = read(rollOf((hull) => `${hull} in (${IN_PLANT})`));
 const SOME = read(rollOf((hull) => `${hull} = any($2::uuid[])`));
 
@@ -47,8 +53,8 @@ export const readRoll = async (tx: EntityManager, plantId: string, from: RollFro
 };
 
 /** The first day of a kind in the life of a hull. */
-export const dayOfLife = ({ days }: Pick<RolledHull, 'days'>, what: RollDay): number | null =>
-  days[ROLL_DAYS.indexOf(what)] ?? null;
+export const dayOfLife = (hull: Pick<RolledHull, (typeof ROLL_DAYS)[RollDay]>, what: RollDay): number | null =>
+  hull[ROLL_DAYS[what]];
 
 const rolled = async (tx: EntityManager, plantId: string, stale: ReadonlySet<string>): Promise<RolledHull[]> => {
   const blocks = await tx.query<{ hulls: Block }[]>(
@@ -56,22 +62,27 @@ const rolled = async (tx: EntityManager, plantId: string, stale: ReadonlySet<str
     [plantId],
   );
   const hulls: RolledHull[] = [];
-  for (const { hulls: block } of blocks)
-    block.id.forEach((id, i) => {
-      if (!stale.has(id)) hulls.push(hullAt(block, i));
+  for (const { hulls: block } of blocks) {
+    const [ids, numbers, normalised] = [block.id, block.number, block.normalised].map((text) => text.split(BETWEEN));
+    ids?.forEach((id, i) => {
+      if (stale.has(id)) return;
+      hulls.push({
+        id,
+        number: numbers?.[i] as string,
+        normalised: normalised?.[i] as string,
+        model: block.model[i] as string,
+        built: block.built[i] as number,
+        left: block.left[i] as number | null,
+        atDealer: block.atDealer[i] as number | null,
+        sold: block.sold[i] as number | null,
+        registered: block.registered[i] as number | null,
+        scrapped: block.scrapped[i] as number | null,
+        parts: block.parts[i] as readonly number[],
+      });
     });
+  }
   return hulls;
 };
-
-const hullAt = (block: Block, i: number): RolledHull => ({
-  id: block.id[i] as string,
-  number: block.number[i] as string,
-  normalised: block.normalised[i] as string,
-  model: block.model[i] as string,
-  built: block.built[i] as number,
-  days: block.days[i] as readonly (number | null)[],
-  parts: block.parts[i] as readonly number[],
-});
 
 const sorted = (hulls: RolledHull[]): RolledHull[] =>
   hulls.sort((a, b) => (a.normalised < b.normalised ? -1 : a.normalised > b.normalised ? 1 : 0));

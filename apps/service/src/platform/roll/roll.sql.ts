@@ -1,15 +1,25 @@
 import { standing } from '../facts/standing.js';
 
-/** What is kept of the life of a hull: the first of each kind. */
-export const ROLL_DAYS = [
-  'left the place of manufacture',
-  'at dealer',
-  'sold to first purchaser',
-  'warranty registered',
-  'scrapped',
+/** What is kept of the life of a hull: the first day of each kind, and the name that it has in the roll. */
+export const ROLL_DAYS = {
+  'left the place of manufacture': 'left',
+  'at dealer': 'atDealer',
+  'sold to first purchaser': 'sold',
+  'warranty registered': 'registered',
+  scrapped: 'scrapped',
+} as const;
+
+export type RollDay = keyof typeof ROLL_DAYS;
+
+/** What the roll has of a hull, and so the columns of `rollOf`. */
+export const ROLL_COLUMNS = [
+  ...['id', 'number', 'normalised', 'model', 'built', 'parts'],
+  ...Object.values(ROLL_DAYS),
 ] as const;
 
-export type RollDay = (typeof ROLL_DAYS)[number];
+/** Columns that a block has as one text, with a character between that no code may have. */
+export const JOINED: readonly string[] = ['id', 'number', 'normalised'];
+export const BETWEEN = '\n';
 
 /** SQL: nothing was rolled yet. */
 export const NOTHING_ROLLED = 'exists (select from derived.stale_hull none where none.hull_id is null)';
@@ -19,8 +29,7 @@ export const isStaleHull = (hull: string): string =>
   `exists (select from derived.stale_hull stale where stale.hull_id = ${hull})`;
 
 const day = (at: string): string => `(${at} at time zone p.time_zone)::date - date '1970-01-01'`;
-const column = (i: number): string => `day_${i}`;
-const DAYS = ROLL_DAYS.map((_, i) => column(i));
+const DAYS = Object.entries(ROLL_DAYS);
 
 /**
  * SQL: standing hulls with the days of their life and the short numbers of their parts; days are those of the plant, counted
@@ -30,15 +39,15 @@ const DAYS = ROLL_DAYS.map((_, i) => column(i));
  */
 export const rollOf = (which: (hull: string) => string): string => `
   with life as (
-    select f.hull_id, ${ROLL_DAYS.map((what, i) => `min(f.happened_at) filter (where f.what = '${what}') as ${column(i)}`).join(', ')}
+    select f.hull_id, ${DAYS.map(([what, name]) => `min(f.happened_at) filter (where f.what = '${what}') as "${name}"`).join(', ')}
     from fact.life_fact f
-    where ${which('f.hull_id')} and f.what in (${ROLL_DAYS.map((what) => `'${what}'`).join(', ')}) and ${standing('f')} group by 1),
+    where ${which('f.hull_id')} and f.what in (${DAYS.map(([what]) => `'${what}'`).join(', ')}) and ${standing('f')} group by 1),
   pieces as (
     select j.hull_id, json_agg(n.number order by n.number) as parts
     from fact.joint j join derived.part_number n on n.part_id = j.part_id
     where ${which('j.hull_id')} and ${standing('j')} group by 1)
   select h.plant_id, h.id, n.as_printed as number, m.code as model, ${day('h.happened_at')} as built,
-    json_build_array(${DAYS.map((at) => day(`life.${at}`)).join(', ')}) as days, coalesce(pieces.parts, '[]') as parts,
+    ${DAYS.map(([, name]) => `${day(`life."${name}"`)} as "${name}"`).join(', ')}, coalesce(pieces.parts, '[]') as parts,
     n.normalised
   from fact.hull h join fact.plant p on p.id = h.plant_id join fact.model m on m.id = h.model_id
   join fact.hull_number n on n.hull_id = h.id and n.kind = 'hull number'
