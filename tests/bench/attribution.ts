@@ -32,7 +32,7 @@ console.log(`${hulls} hulls, ${exposures.length} lots, ${uses} uses, ${claims} c
 const cells = timed('risk sets', () => riskCells(judged));
 const suspects = timed('classes of inseparable lots', () => inseparable(candidatesOf(exposures, [0])));
 const { ranked, untestable } = timed('exact log-rank of every class, and q', () =>
-  screenClasses(suspects, judged, cells, SETTINGS.untestableAbove),
+  screenClasses(suspects, cells, SETTINGS.untestableAbove),
 );
 console.log(`${ranked.length} classes tested, ${untestable.length} untestable`);
 const best = ranked.slice(0, SETTINGS.weighed).map(({ suspect }) => suspect);
@@ -42,7 +42,6 @@ timed('posterior of 200 classes over the grid', () =>
 timed(`permutation, ${SETTINGS.worlds} worlds`, () =>
   smallestByChance(
     ranked.map(({ suspect }) => suspect),
-    judged,
     cells,
     { random: seeded(1), worlds: SETTINGS.worlds },
   ),

@@ -27,7 +27,7 @@ describe('the log-rank test over risk cells', () => {
     fc.assert(
       fc.property(smallCase, ({ hulls, judged, exposed }) => {
         const cells = riskCells(judged);
-        const found = tally(exposed, judged, cells);
+        const found = tally(exposed, cells);
         const plain = logRank(compared(hulls));
         expect(found.observed).toBe(plain.observed);
         expect(found.expected).toBeCloseTo(plain.expected, 10);
@@ -40,7 +40,7 @@ describe('the log-rank test over risk cells', () => {
     fc.assert(
       fc.property(smallCase, ({ hulls, judged, exposed }) => {
         const cells = riskCells(judged);
-        const found = tally(exposed, judged, cells);
+        const found = tally(exposed, cells);
         const chances = tilt(convolve(riskTables(compared(hulls)).map(marginsOf)), 0);
         const most = hulls.filter(({ claimed }) => claimed === 1).length;
         const tails = tailChances(found.exposed, cells, most);
@@ -62,7 +62,6 @@ describe('the log-rank test over risk cells', () => {
     const cells = riskCells(judged);
     const { exposed } = tally(
       Uint32Array.from({ length: 30 }, (_, hull) => hull),
-      judged,
       cells,
     );
     const product = Array.from({ length: 30 }, (_, i) => (30 - i) / (3000 - i)).reduce((a, b) => a * b, 1);
@@ -87,11 +86,11 @@ describe('worlds by chance', () => {
   const exposed = Uint32Array.from([...hulls.keys()].filter((i) => i % 3 === 0));
   const suspect = { members: [], hulls: exposed };
   const throwing = (seed: number): Float64Array =>
-    smallestByChance([suspect], judged, cells, { random: seeded(seed), worlds: 4000 });
+    smallestByChance([suspect], cells, { random: seeded(seed), worlds: 4000 });
 
   it('give one class as often a p as small as that p says, within four standard errors', () => {
     const smallest = throwing(1);
-    const tails = tailChances(tally(exposed, judged, cells).exposed, cells, 12);
+    const tails = tailChances(tally(exposed, cells).exposed, cells, 12);
     for (const p of tails) {
       const share = smallest.filter((each) => each <= p * (1 + 1e-9)).length / 4000;
       expect(Math.abs(share - p)).toBeLessThanOrEqual(4 * Math.sqrt((p * (1 - p)) / 4000));
@@ -107,7 +106,7 @@ describe('worlds by chance', () => {
     expect(adjustedP(0, new Float64Array(999).fill(0.5))).toBe(0.001);
     expect(adjustedP(0.5, new Float64Array(999).fill(0.5))).toBe(1);
     const others = Array.from({ length: 8 }, (_, k) => ({ members: [], hulls: exposed.map((hull) => hull + (k % 3)) }));
-    const many = smallestByChance([suspect, ...others], judged, cells, { random: seeded(1), worlds: 4000 });
+    const many = smallestByChance([suspect, ...others], cells, { random: seeded(1), worlds: 4000 });
     const one = throwing(1);
     many.forEach((p, world) => expect(p).toBeLessThanOrEqual(one[world] as number));
   });

@@ -26,12 +26,7 @@ describe('the screen of classes', () => {
   it('gives each its exact p, and none below the smallest that it could have', () => {
     fc.assert(
       fc.property(smallCase, ({ hulls, judged, exposed }) => {
-        const { ranked, untestable } = screenClasses(
-          classesOf([lot('R1', [...exposed])]),
-          judged,
-          riskCells(judged),
-          0.2,
-        );
+        const { ranked, untestable } = screenClasses(classesOf([lot('R1', [...exposed])]), riskCells(judged), 0.2);
         const [found] = [...ranked, ...untestable];
         const compared = hulls.map((each) => ({ ...each, event: each.claimed === 1 }));
         expect(found?.p).toBeCloseTo(exactLogRank(compared).pGreater, 11);
@@ -49,7 +44,6 @@ describe('the screen of classes', () => {
     };
     const { ranked, untestable } = screenClasses(
       classesOf([lot('one', [0]), lot('two', [8, 9])]),
-      judged,
       riskCells(judged),
       0.1,
     );
@@ -63,7 +57,7 @@ describe('the screen of classes', () => {
       claimed: Uint8Array.from({ length: 20 }, (_, hull) => (hull < 10 ? 1 : 0)),
       strata: new Uint32Array(20),
     };
-    const { untestable } = screenClasses(classesOf([lot('one', [15])]), judged, riskCells(judged), 0.1);
+    const { untestable } = screenClasses(classesOf([lot('one', [15])]), riskCells(judged), 0.1);
     const missed = Array.from({ length: 10 }, (_, i) => (19 - i) / (20 - i)).reduce((a, b) => a * b, 1);
     expect(untestable[0]?.smallestP).toBeCloseTo(1 - missed, 12);
   });

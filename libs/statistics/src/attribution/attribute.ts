@@ -64,7 +64,7 @@ export const attribute = (
   requireCase(judged, exposures);
   const cells = riskCells(judged);
   const suspects = inseparable(candidatesOf(exposures, settings.thresholds));
-  const { ranked, untestable } = screenClasses(suspects, judged, cells, settings.untestableAbove);
+  const { ranked, untestable } = screenClasses(suspects, cells, settings.untestableAbove);
   const weighedClasses = ranked.slice(0, settings.weighed).filter(({ observed }) => observed > 0);
   const best = weighedClasses.map(({ suspect }) => suspect);
   const weighed =
@@ -75,7 +75,6 @@ export const attribute = (
       ? null
       : smallestByChance(
           ranked.map(({ suspect }) => suspect),
-          judged,
           cells,
           {
             random: seeded(settings.seed),

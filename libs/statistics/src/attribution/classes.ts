@@ -34,7 +34,7 @@ const MIXED = 8;
 /** The length, the sum, and a mixed sum of some; that equal keys mean equal hulls is checked, not trusted. */
 const keyOf = (hulls: Uint32Array): string => {
   let [sum, mixed] = [0, 0x811c9dc5];
-  for (let i = 0; i < hulls.length; i += 1) sum += hulls[i] as number;
+  for (let i = 0; i < hulls.length; i += 1) sum = (sum + (hulls[i] as number)) | 0;
   for (let i = 0; i < hulls.length; i += MIXED) mixed = Math.imul(mixed ^ (hulls[i] as number), 0x01000193);
   return `${hulls.length} ${sum} ${mixed}`;
 };

@@ -1,7 +1,6 @@
 import type { Random } from '../random/xoshiro.js';
 import type { SuspectClass } from './classes.js';
 import { tailChances } from './exact-tail.js';
-import type { Judged } from './judged.js';
 import type { RiskCells } from './risk-cells.js';
 import { tally } from './tally.js';
 import { throwClaims } from './throw-claims.js';
@@ -15,7 +14,6 @@ import { throwClaims } from './throw-claims.js';
  */
 export const smallestByChance = (
   suspects: readonly SuspectClass[],
-  judged: Judged,
   cells: RiskCells,
   { random, worlds }: { random: Random; worlds: number },
 ): Float64Array => {
@@ -35,7 +33,7 @@ export const smallestByChance = (
       }
     }
     if (most === 0) continue;
-    const tails = tailChances(tally(hulls, judged, cells).exposed, cells, most);
+    const tails = tailChances(tally(hulls, cells).exposed, cells, most);
     for (let world = 0; world < worlds; world += 1)
       smallest[world] = Math.min(smallest[world] as number, tails[counts[world] as number] as number);
   }

@@ -19,6 +19,8 @@ export interface RiskCells {
   readonly ages: Float64Array;
   /** The last cell in which each hull is at risk; -1 when it was watched less than any claim took in its stratum. */
   readonly lastOf: Int32Array;
+  /** The same and the claim of each hull in one number, 2 (lastOf + 1) + claimed: classes are counted by it, in one read a hull. */
+  readonly counted: Int32Array;
 }
 
 /** The risk sets of a case. */
@@ -29,11 +31,13 @@ export const riskCells = ({ ages, claimed, strata }: Judged): RiskCells => {
   const counts = new Uint32Array(cellAges.length);
   const atRisk = new Uint32Array(cellAges.length);
   const lastOf = new Int32Array(ages.length);
+  const counted = new Int32Array(ages.length);
   for (let hull = 0; hull < ages.length; hull += 1) {
     const own = events[strata[hull] as number] ?? [];
     const upTo = lastUpTo(own, ages[hull] as number);
     const cell = upTo < 0 ? -1 : (starts[strata[hull] as number] as number) + upTo;
     lastOf[hull] = cell;
+    counted[hull] = 2 * (cell + 1) + (claimed[hull] as number);
     if (cell >= 0) atRisk[cell] = (atRisk[cell] as number) + 1;
     if ((claimed[hull] as number) === 1) counts[cell] = (counts[cell] as number) + 1;
   }
@@ -41,7 +45,7 @@ export const riskCells = ({ ages, claimed, strata }: Judged): RiskCells => {
   for (const start of starts) if (start > 0) ends[start - 1] = 1;
   if (ends.length > 0) ends[ends.length - 1] = 1;
   sumFromEnds(atRisk, ends);
-  return { events: counts, atRisk, ends, hazard: hazardOf(counts, atRisk, ends), ages: cellAges, lastOf };
+  return { events: counts, atRisk, ends, hazard: hazardOf(counts, atRisk, ends), ages: cellAges, lastOf, counted };
 };
 
 /** Turns counts by last cell into counts at risk, in place. */

@@ -42,7 +42,7 @@ export const rowOf = (ranked: Ranked, judged: Judged, cells: RiskCells, smallest
   return {
     ...ranked,
     ratio: { ratio: observed / expected, lower: limits.lower / expected, upper: limits.upper / expected },
-    hazardOdds: hazardOddsOf(ranked, judged, cells),
+    hazardOdds: hazardOddsOf(ranked, cells),
     crude,
     mixedWithAge: crude.p > 10 * p || p > 10 * crude.p,
     watched: sumAt(judged.ages, suspect.hulls),
@@ -58,8 +58,8 @@ const crudeTable = (hulls: Uint32Array, { claimed }: Judged, { events }: RiskCel
   return { a, b: hulls.length - a, c, d: claimed.length - hulls.length - c };
 };
 
-const hazardOddsOf = ({ suspect, observed }: Ranked, judged: Judged, cells: RiskCells): Ratio => {
-  const { exposed } = tally(suspect.hulls, judged, cells);
+const hazardOddsOf = ({ suspect, observed }: Ranked, cells: RiskCells): Ratio => {
+  const { exposed } = tally(suspect.hulls, cells);
   const margins = [...exposed].flatMap((count, cell) => {
     const [claims = 0, total = 0] = [cells.events[cell], cells.atRisk[cell]];
     return count === 0 || count === total ? [] : [{ exposed: count, claims, total }];

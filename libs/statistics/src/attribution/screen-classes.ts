@@ -1,7 +1,6 @@
 import { benjaminiHochberg } from '../many/adjust.js';
 import type { SuspectClass } from './classes.js';
 import { tailChances } from './exact-tail.js';
-import type { Judged } from './judged.js';
 import type { RiskCells } from './risk-cells.js';
 import { tally } from './tally.js';
 
@@ -33,14 +32,9 @@ export interface Screening {
 }
 
 /** Tests every class, sets those apart that cannot be judged, and ranks the others. */
-export const screenClasses = (
-  suspects: readonly SuspectClass[],
-  judged: Judged,
-  cells: RiskCells,
-  limit: number,
-): Screening => {
+export const screenClasses = (suspects: readonly SuspectClass[], cells: RiskCells, limit: number): Screening => {
   const screened = suspects.map((suspect): Screened => {
-    const { exposed, observed, expected, most, variance } = tally(suspect.hulls, judged, cells);
+    const { exposed, observed, expected, most, variance } = tally(suspect.hulls, cells);
     const far = Math.min(most, Math.ceil(expected + 6 * Math.sqrt(expected) + 8));
     const tails = tailChances(exposed, cells, Math.max(observed, far));
     const [p, smallestP] = [tails[observed] as number, tails[Math.max(observed, far)] as number];

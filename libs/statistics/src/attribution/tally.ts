@@ -1,4 +1,3 @@
-import type { Judged } from './judged.js';
 import { sumFromEnds, type RiskCells } from './risk-cells.js';
 
 /** What the log-rank test of a class needs. */
@@ -16,18 +15,19 @@ export interface Tally {
 }
 
 /** Counts the exposed hulls of a class over the risk sets. */
-export const tally = (hulls: Uint32Array, { claimed }: Judged, cells: RiskCells): Tally => {
-  const exposed = new Uint32Array(cells.events.length);
-  let [observed, everAtRisk] = [0, 0];
+export const tally = (hulls: Uint32Array, cells: RiskCells): Tally => {
+  const { counted } = cells;
+  // Hulls that were never at risk are counted in a place of their own before the first cell.
+  const counts = new Uint32Array(cells.events.length + 1);
+  let observed = 0;
   for (let i = 0; i < hulls.length; i += 1) {
-    const hull = hulls[i] as number;
-    const cell = cells.lastOf[hull] as number;
-    if (cell >= 0) {
-      exposed[cell] = (exposed[cell] as number) + 1;
-      everAtRisk += 1;
-    }
-    observed += claimed[hull] as number;
+    const own = counted[hulls[i] as number] as number;
+    const place = own >> 1;
+    counts[place] = (counts[place] as number) + 1;
+    observed += own & 1;
   }
+  const everAtRisk = hulls.length - (counts[0] as number);
+  const exposed = counts.subarray(1);
   sumFromEnds(exposed, cells.ends);
   let [expected, variance, reached] = [0, 0, 0];
   for (let cell = 0; cell < exposed.length; cell += 1) {

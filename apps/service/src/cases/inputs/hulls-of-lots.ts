@@ -1,12 +1,16 @@
 import type { PackedLot } from '../../platform/exposure/read-packed.js';
 import { PARTS_OF_WHOLE } from '../../platform/exposure/share.sql.js';
 import type { LotInHulls } from './case-inputs.js';
+import { Room } from './room.js';
 
 const NOWHERE = -1;
 /** A packed number has so many. */
 const BYTES = 4;
 
 type Found = Pick<LotInHulls, 'hulls' | 'shares'>;
+type Packed = Pick<PackedLot, 'parts' | 'days' | 'shares'>;
+
+const NO_SHARES = new Float64Array(0);
 
 /** Turns parts with a lot into hulls with it: those at risk, by place, each with its largest share up to its origin. */
 export class HullsOfLots {
@@ -15,8 +19,7 @@ export class HullsOfLots {
   private readonly originDays: Int32Array;
   /** Largest share by place, for one lot at a time; 0 where it is not. */
   private readonly found: Int32Array;
-  /** Places of one lot at a time, rising. */
-  private readonly rising: Uint32Array;
+  private readonly room = new Room();
   private same = new Float64Array(0);
   private sameShare = 0;
 
@@ -35,37 +38,47 @@ export class HullsOfLots {
     parts.forEach((own, place) => own.forEach((number) => (this.placeOf[number] = place)));
     this.originDays = Int32Array.from(origins);
     this.found = new Int32Array(parts.length);
-    this.rising = new Uint32Array(parts.length);
   }
 
   /** The lot in these hulls; none when it is in none of them. */
   ofPacked(packed: PackedLot): LotInHulls | null {
-    const { parts, days, shares, lot, supplierLot, material, family } = packed;
-    const one = shares.byteLength === BYTES ? shares.getInt32(0) : null;
+    const { lot, supplierLot, material, family } = packed;
+    const one = packed.shares.byteLength === BYTES ? packed.shares.getInt32(0) : null;
     if (one !== null && one < this.least) return null;
-    const found = (one === null ? null : this.inOrder(one, parts, days)) ?? this.inAnyOrder(one, parts, days, shares);
-    if (found.hulls.length === 0) return null;
-    return { lot, supplierLot, material, family, hulls: found.hulls, shares: found.shares };
+    const { hulls, shares } = this.inOrder(one, packed) ?? this.inAnyOrder(one, packed);
+    if (hulls.length === 0) return null;
+    return { lot, supplierLot, material, family, hulls, shares };
   }
 
-  /** Of a lot with one share, whose hulls rise as its parts do, as nearly all; null when they do not. */
-  private inOrder(share: number, parts: DataView, days: DataView): Found | null {
-    const { placeOf, originDays, rising } = this;
+  /** Of a lot whose hulls rise as its parts do, as nearly all; null when they do not. */
+  private inOrder(one: number | null, { parts, days, shares }: Packed): Found | null {
+    const { placeOf, originDays, least } = this;
     const end = parts.byteLength;
+    const hulls = this.room.forPlaces(end / BYTES);
+    const own = one === null ? this.room.forShares(end / BYTES) : NO_SHARES;
     let [count, last] = [0, NOWHERE];
     for (let at = 0; at < end; at += BYTES) {
       const number = parts.getInt32(at, false);
       const place = number < placeOf.length ? (placeOf[number] as number) : NOWHERE;
-      if (place === NOWHERE || place === last || days.getInt32(at, false) > (originDays[place] as number)) continue;
-      if (place < last) return null;
-      rising[count] = place;
+      if (place === NOWHERE || days.getInt32(at, false) > (originDays[place] as number)) continue;
+      if (place <= last && (place < last || one === null)) return null;
+      if (place === last) continue;
+      if (one === null) {
+        const share = shares.getInt32(at, false);
+        if (share < least) continue;
+        own[count] = partOfWhole(share);
+      }
+      hulls[count] = place;
       count += 1;
       last = place;
     }
-    return { hulls: rising.slice(0, count), shares: this.always(share, count) };
+    return {
+      hulls: this.room.takePlaces(count),
+      shares: one === null ? this.room.takeShares(count) : this.always(one, count),
+    };
   }
 
-  private inAnyOrder(one: number | null, parts: DataView, days: DataView, shares: DataView): Found {
+  private inAnyOrder(one: number | null, { parts, days, shares }: Packed): Found {
     const { placeOf, originDays, found, least } = this;
     const end = parts.byteLength;
     let [count, low, high] = [0, found.length, NOWHERE];
