@@ -71,7 +71,8 @@ const compareWithPlaces = async (db: DataSource, inputs: CaseInputs, judged: Jud
   const walked = await timed('the same lots from places, as long as nothing is packed', () =>
     readAsOne(db, (tx) => loadLots(tx, judged, leastShareOf(settings()), 'places')),
   );
-  if (inputsText({ ...inputs, lots: walked }) !== inputsText(inputs)) throw new Error('Packed lots are others.');
+  if ((await inputsText({ ...inputs, lots: walked })) !== (await inputsText(inputs)))
+    throw new Error('Packed lots are others.');
 };
 
 const look = async (db: DataSource, how: string): Promise<{ inputs: CaseInputs; judged: JudgedHulls }> => {

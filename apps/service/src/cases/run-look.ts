@@ -63,7 +63,7 @@ export class RunLook {
     await renewRoll(this.db);
     await renewExposure(this.db);
     const inputs = await readAsOne(this.db, (tx) => inputsOf(tx, asked));
-    const text = inputsText(inputs);
+    const text = await inputsText(inputs);
     const inputsSha256 = await this.store.keep(Buffer.from(text, 'utf8'));
     const answer = await answerApart({ settings: asked.settings, inputs: text }, tell);
     const answerSha256 = sha256(canonical(answer));

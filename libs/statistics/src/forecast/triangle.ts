@@ -27,32 +27,57 @@ export interface Triangle {
   readonly diagonals: ReadonlyMap<number, Cell>;
 }
 
-const NONE: Cell = { claims: 0, atRisk: 0 };
-const plus = (a: Cell = NONE, b: Cell): Cell => ({ claims: a.claims + b.claims, atRisk: a.atRisk + b.atRisk });
+type Counted = { -readonly [K in keyof Cell]: Cell[K] };
 
 /**
  * Claims by month of production and months in service; hulls at risk are those watched through the month.
  *
- * Throws InputInvalid for a claim in a month in which the hull was not watched: it would be lost.
+ * Hulls of the same three months are counted together: a plant of twenty years has few of them and hundreds of thousands of
+ * hulls. Throws InputInvalid for a claim in a month in which the hull was not watched: it would be lost.
  */
 export const triangle = (hulls: readonly Built[]): Triangle => {
-  const cells = new Map<number, Cell[]>();
-  const rows = new Map<number, Cell>();
-  const columns: Cell[] = [];
-  const diagonals = new Map<number, Cell>();
-  for (const { built, inService, monthsWatched, claimMonths } of hulls) {
-    for (const month of claimMonths)
-      if (!(Number.isInteger(month) && month >= 0 && month <= monthsWatched))
-        throw new InputInvalid('claim month', month, `a whole number from 0 to ${monthsWatched}`);
+  const cells = new Map<number, Counted[]>();
+  const rows = new Map<number, Counted>();
+  const columns: Counted[] = [];
+  const diagonals = new Map<number, Counted>();
+  const add = ({ built, inService }: Built, month: number, count: Cell): void => {
     const row = cells.get(built) ?? [];
     cells.set(built, row);
-    for (let month = 0; month <= monthsWatched; month += 1) {
-      const own = { claims: claimMonths.filter((claim) => claim === month).length, atRisk: 1 };
-      row[month] = plus(row[month], own);
-      rows.set(built, plus(rows.get(built), own));
-      columns[month] = plus(columns[month], own);
-      diagonals.set(inService + month, plus(diagonals.get(inService + month), own));
+    for (const cell of [
+      (row[month] ??= { claims: 0, atRisk: 0 }),
+      (columns[month] ??= { claims: 0, atRisk: 0 }),
+      cellOf(rows, built),
+      cellOf(diagonals, inService + month),
+    ]) {
+      cell.claims += count.claims;
+      cell.atRisk += count.atRisk;
     }
-  }
+  };
+  for (const { hull, atRisk } of alike(hulls))
+    for (let month = 0; month <= hull.monthsWatched; month += 1) add(hull, month, { claims: 0, atRisk });
+  for (const hull of hulls)
+    for (const month of hull.claimMonths) {
+      if (!(Number.isInteger(month) && month >= 0 && month <= hull.monthsWatched))
+        throw new InputInvalid('claim month', month, `a whole number from 0 to ${hull.monthsWatched}`);
+      add(hull, month, { claims: 1, atRisk: 0 });
+    }
   return { cells, rows, columns, diagonals };
+};
+
+const cellOf = (cells: Map<number, Counted>, at: number): Counted => {
+  const cell = cells.get(at) ?? { claims: 0, atRisk: 0 };
+  cells.set(at, cell);
+  return cell;
+};
+
+/** One hull of each three months, with how many there are. */
+const alike = (hulls: readonly Built[]): Iterable<{ readonly hull: Built; readonly atRisk: number }> => {
+  const found = new Map<string, { hull: Built; atRisk: number }>();
+  for (const hull of hulls) {
+    const key = `${hull.built} ${hull.inService} ${hull.monthsWatched}`;
+    const own = found.get(key);
+    if (own) own.atRisk += 1;
+    else found.set(key, { hull, atRisk: 1 });
+  }
+  return found.values();
 };

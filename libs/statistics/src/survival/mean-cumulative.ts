@@ -24,18 +24,37 @@ export interface MeanCumulative {
  */
 export const meanCumulative = (hulls: readonly Repeated[]): readonly MeanCumulative[] => {
   const ages = [...new Set(hulls.flatMap(({ claims }) => claims))].sort((a, b) => a - b);
-  const deviations = new Float64Array(hulls.length);
-  let mean = 0;
+  const groups = groupsOf(hulls);
+  const untils = Float64Array.from(hulls, ({ until }) => until).sort();
+  const deviations = new Float64Array(groups.length);
+  let [mean, over] = [0, 0];
   return ages.map((age) => {
-    const atRisk = hulls.filter(({ until }) => until >= age).length;
-    const counts = hulls.map(({ claims }) => claims.filter((claim) => claim === age).length);
-    const step = counts.reduce((all, count) => all + count, 0) / atRisk;
+    while (over < untils.length && at(untils, over) < age) over += 1;
+    const atRisk = untils.length - over;
+    const counts = groups.map(({ claims }) => claims.filter((claim) => claim === age).length);
+    const step = groups.reduce((all, { hulls: alike }, i) => all + alike * at(counts, i), 0) / atRisk;
     mean += step;
-    hulls.forEach(({ until }, i) => {
+    let variance = 0;
+    groups.forEach(({ until, hulls: alike }, i) => {
       if (until >= age) deviations[i] = at(deviations, i) + (at(counts, i) - step) / atRisk;
+      variance += alike * at(deviations, i) ** 2;
     });
-    return { age, atRisk, mean, se: Math.sqrt(deviations.reduce((all, value) => all + value * value, 0)) };
+    return { age, atRisk, mean, se: Math.sqrt(variance) };
   });
+};
+
+interface Group extends Repeated {
+  readonly hulls: number;
+}
+
+/** Each hull with a claim by itself; those without any by the age until which they were watched, in which alone they differ. */
+const groupsOf = (hulls: readonly Repeated[]): readonly Group[] => {
+  const quiet = new Map<number, number>();
+  for (const { claims, until } of hulls) if (claims.length === 0) quiet.set(until, (quiet.get(until) ?? 0) + 1);
+  return [
+    ...hulls.filter(({ claims }) => claims.length > 0).map((hull) => ({ ...hull, hulls: 1 })),
+    ...[...quiet].map(([until, count]) => ({ claims: [], until, hulls: count })),
+  ];
 };
 
 /** The mean at an age: that of the last step up to it, 0 before the first. */

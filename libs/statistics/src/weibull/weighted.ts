@@ -19,3 +19,18 @@ export const speaking = (hulls: readonly Weighted[]): readonly Required<Weighted
 /** The sum over hulls of their weight times something. */
 export const weightedSum = (hulls: readonly Required<Weighted>[], of: (hull: Required<Weighted>) => number): number =>
   hulls.reduce((total, hull) => total + hull.weight * of(hull), 0);
+
+/**
+ * Hulls of the same age, with a claim or without, taken together, the youngest first: ages are whole days, so that a plant has
+ * far fewer of them than hulls.
+ */
+export const alike = (hulls: readonly Watched[]): readonly Required<Weighted>[] => {
+  const counts = [new Map<number, number>(), new Map<number, number>()] as const;
+  for (const { age, event } of hulls) {
+    const own = counts[event ? 1 : 0];
+    own.set(age, (own.get(age) ?? 0) + 1);
+  }
+  return counts
+    .flatMap((own, event) => [...own].map(([age, weight]) => ({ age, event: event === 1, weight })))
+    .sort((a, b) => a.age - b.age || Number(a.event) - Number(b.event));
+};

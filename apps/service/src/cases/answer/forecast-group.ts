@@ -1,5 +1,6 @@
 import type { GroupForecast } from '@hull-record/contracts';
 import {
+  alike,
   claimsByStep,
   expectedClaims,
   FEWEST_CLAIMS,
@@ -12,7 +13,7 @@ import {
   weibayes,
   type Random,
   type Running,
-  type WeibullFit,
+  type Weighted,
 } from '@hull-record/statistics';
 import type { JudgedHull } from '../inputs/case-inputs.js';
 
@@ -33,11 +34,12 @@ export const forecastGroup = (
   { random, warrantyCapDays }: GroupAhead,
 ): GroupForecast => {
   const watched = hulls.map(({ age, claimed }) => ({ age, event: claimed }));
-  const running = hulls.filter(({ claimed }) => !claimed).map(({ age }): Running => ({ age, hulls: 1 }));
+  const together = alike(watched);
+  const running = together.filter(({ event }) => !event).map(({ age, weight }): Running => ({ age, hulls: weight }));
   const cap = warrantyCapDays === null ? {} : { warrantyEnd: warrantyCapDays };
   const ahead = { horizon: MONTHS_AHEAD * MONTH_DAYS, ...cap };
   const withClaim = watched.filter(({ event }) => event).length;
-  const fit = withClaim < FEWEST_CLAIMS ? null : tried(() => fitWeibull(watched));
+  const fit = withClaim < FEWEST_CLAIMS ? null : tried(() => fitWeibull(together));
   const known = {
     ...{ group, hulls: hulls.length, withClaim },
     curve: kaplanMeier(watched).map(({ age, atRisk, survival, band }) => ({
@@ -47,12 +49,12 @@ export const forecastGroup = (
       ({ age, ...step }) => ({ days: age, ...step }),
     ),
   };
-  if (!fit) return { ...known, ...tooFew(watched, running, ahead, withClaim) };
+  if (!fit) return { ...known, ...tooFew(together, running, ahead, withClaim) };
   const { expected, plugIn, withParameters } = forecastClaims(fit, running, ahead, { random });
   const byMonth = claimsByStep(fit, running, { step: MONTH_DAYS, steps: MONTHS_AHEAD, ...cap });
   return {
     ...known,
-    weibull: { shape: fit.beta, scaleDays: fit.eta, aic: fit.aic, limited: limitedOf(watched, fit) },
+    weibull: { shape: fit.beta, scaleDays: fit.eta, aic: fit.aic, limited: limitedOf(together) },
     ...{ expected, interval: withParameters, plugIn, range: null, byMonth: [...byMonth] },
     sentence: `${withClaim} of ${hulls.length} hulls have a claim; within ${MONTHS_AHEAD} months ${expected.toFixed(1)} more first claims are expected, ${withParameters.lower} to ${withParameters.upper} with 90 % (parameters uncertain).`,
   };
@@ -67,7 +69,7 @@ const tried = <T>(work: () => T): T | null => {
   }
 };
 
-const limitedOf = (watched: readonly { age: number; event: boolean }[], _fit: WeibullFit) => {
+const limitedOf = (watched: readonly Weighted[]) => {
   const limited = tried(() => fitLimitedFailure(watched));
   const figures = limited && [limited.share, limited.beta, limited.eta, limited.aic];
   if (!limited || !figures?.every(Number.isFinite)) return null;
@@ -76,7 +78,7 @@ const limitedOf = (watched: readonly { age: number; event: boolean }[], _fit: We
 
 /** Fewer than three claims, or all at one age: a range over shapes, from the best fit to its 95 % bound. */
 const tooFew = (
-  watched: readonly { age: number; event: boolean }[],
+  watched: readonly Weighted[],
   running: readonly Running[],
   ahead: { readonly horizon: number; readonly warrantyEnd?: number },
   withClaim: number,
