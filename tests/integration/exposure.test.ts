@@ -83,6 +83,24 @@ describe('which hulls hold how much of a lot', () => {
     expect(await same()).toEqual(found);
   });
 
+  it('leaves out the hull into which it was put after the origin, beside the one that had it before', async () => {
+    await shop.receive('E-R3', 'RES-VE');
+    const repaired = async (number: string, happenedAt?: string): Promise<void> => {
+      const defect = await shop.defect(`${number}-H`, happenedAt === undefined ? {} : { happenedAt });
+      const at = happenedAt === undefined ? {} : { happenedAt };
+      await shop.repair(`${number}-H`, [defect], { used: [{ lot: 'E-R3', amount: kg(1) }], ...at });
+    };
+    await shop.startHull('E-4');
+    await repaired('E-4');
+    await shop.act('/api/hulls/E-4/life', { what: 'left the place of manufacture' });
+    await repaired('E-1', '2026-01-25T12:00:00.000Z');
+    const family = (found: readonly LotInHulls[]) => found.filter(({ lot }) => lot === 'E-R3');
+    const before = family(await same());
+    expect(before).toMatchObject([{ family: expect.stringMatching(/repair$/), hulls: [3] }]);
+    await renewExposure(service.db);
+    expect(family(await same())).toEqual(before);
+  });
+
   it('follows a correction of which lot it was', async () => {
     const { body } = await shop.get('/api/lots/E-R2/hulls');
     expect((body as unknown as { items: { hull: string }[] }).items.map(({ hull }) => hull)).toEqual(['E-2']);

@@ -8,7 +8,6 @@ const NOWHERE = -1;
 const BYTES = 4;
 
 type Found = Pick<LotInHulls, 'hulls' | 'shares'>;
-type Packed = Pick<PackedLot, 'parts' | 'days' | 'shares'>;
 
 const NO_SHARES = new Float64Array(0);
 
@@ -40,18 +39,19 @@ export class HullsOfLots {
     this.found = new Int32Array(parts.length);
   }
 
-  /** The lot in these hulls; none when it is in none of them. */
-  ofPacked(packed: PackedLot): LotInHulls | null {
+  /** The lot in these hulls; null when it is in none of them. */
+  ofPacked(packed: PackedLot): LotInHulls | 'needs days' | null {
     const { lot, supplierLot, material, family } = packed;
     const one = packed.shares.byteLength === BYTES ? packed.shares.getInt32(0) : null;
     if (one !== null && one < this.least) return null;
-    const { hulls, shares } = this.inOrder(one, packed) ?? this.inAnyOrder(one, packed);
-    if (hulls.length === 0) return null;
-    return { lot, supplierLot, material, family, hulls, shares };
+    const found = packed.days === null ? this.inOrder(one, packed) : this.inAnyOrder(one, packed, packed.days);
+    if (found === 'needs days') return found;
+    if (found.hulls.length === 0) return null;
+    return { lot, supplierLot, material, family, hulls: found.hulls, shares: found.shares };
   }
 
-  /** Of a lot whose hulls rise as its parts do, as nearly all; null when they do not. */
-  private inOrder(one: number | null, { parts, days, shares }: Packed): Found | null {
+  /** Of a lot that was put in before each origin, and whose hulls rise as its parts do: nearly all are so. */
+  private inOrder(one: number | null, { parts, shares, lastDay }: PackedLot): Found | 'needs days' {
     const { placeOf, originDays, least } = this;
     const end = parts.byteLength;
     const hulls = this.room.forPlaces(end / BYTES);
@@ -60,9 +60,12 @@ export class HullsOfLots {
     for (let at = 0; at < end; at += BYTES) {
       const number = parts.getInt32(at, false);
       const place = number < placeOf.length ? (placeOf[number] as number) : NOWHERE;
-      if (place === NOWHERE || days.getInt32(at, false) > (originDays[place] as number)) continue;
-      if (place <= last && (place < last || one === null)) return null;
-      if (place === last) continue;
+      if (place === NOWHERE) continue;
+      if (lastDay > (originDays[place] as number) || place < last) return 'needs days';
+      if (place === last) {
+        if (one === null) return 'needs days';
+        continue;
+      }
       if (one === null) {
         const share = shares.getInt32(at, false);
         if (share < least) continue;
@@ -78,7 +81,7 @@ export class HullsOfLots {
     };
   }
 
-  private inAnyOrder(one: number | null, { parts, days, shares }: Packed): Found {
+  private inAnyOrder(one: number | null, { parts, shares }: PackedLot, days: DataView): Found {
     const { placeOf, originDays, found, least } = this;
     const end = parts.byteLength;
     let [count, low, high] = [0, found.length, NOWHERE];

@@ -33,7 +33,9 @@ export const loadLots = async (
   if (usesPacked)
     await readPacked(tx, (packed) => {
       const lot = hulls.ofPacked(packed);
+      if (lot === 'needs days') return lot;
       if (lot) lots.push(lot);
+      return 'taken';
     });
   lots.push(...(await fromPlaces(tx, { ids, origins, least, alone: usesPacked })));
   return lots.sort((a, b) => compare(a.family, b.family) || compare(a.lot, b.lot));

@@ -6,9 +6,9 @@ import { standing } from '../facts/standing.js';
 import { isStale, NOTHING_PACKED } from './stale.sql.js';
 
 /**
- * A lot in one kind of layer: numbers of parts, rising, days since 1970 and shares in parts of 1e9, one or as many; integers
- * of four bytes, the highest first. They are as the database sent them: a plant of twenty years has 160 MB of them, which to
- * copy takes as long as to read.
+ * A lot in one kind of layer: numbers of parts, rising, and shares in parts of 1e9, one or as many; integers of four bytes,
+ * the highest first. They are as the database sent them: a plant of twenty years has 90 MB of them, which to copy takes as
+ * long as to read.
  */
 export interface PackedLot {
   readonly lot: string;
@@ -16,40 +16,64 @@ export interface PackedLot {
   readonly material: string | null;
   readonly family: string;
   readonly parts: DataView;
-  readonly days: DataView;
   readonly shares: DataView;
+  /** The last day on which it was first put into one of these parts, days since 1970. */
+  readonly lastDay: number;
+  /** The day for each part; null where it was not read. */
+  readonly days: DataView | null;
 }
+
+/** Whether a lot was taken as it is, or its days are needed to tell which hulls have it. */
+export type Taken = 'taken' | 'needs days';
 
 /** SQL: a lot with its names as the alias `l`, for a source. */
 export const NAMED = `join fact.lot l on l.root = x.source_id and ${standing('l')}
   left join fact.material m on m.root = l.material_id and ${standing('m')}`;
 
+const FAMILY = "x.role || ' in ' || x.kind || ', ' || x.into_what";
+
 /** Copied out as bytes: read as text, a byte would be two characters, and the whole twice as long to send and to read. */
 const PACKED = `
   copy (
-    select l.code, l.supplier_lot, m.name, x.role || ' in ' || x.kind || ', ' || x.into_what, x.parts, x.days, x.shares
+    select l.code, l.supplier_lot, m.name, ${FAMILY}, x.ctid::text, x.parts, x.shares, int4send(x.last_day)
     from derived.exposure x ${NAMED}
     where not ${NOTHING_PACKED} and not ${isStale('x.source_id')}
   ) to stdout (format binary)`;
 
+/** A row lies where it lay as long as the instant of the transaction is read. */
+const WITH_DAYS = `
+  select l.code as lot, l.supplier_lot as "supplierLot", m.name as material, ${FAMILY} as family,
+    x.parts, x.shares, x.last_day as "lastDay", x.days
+  from derived.exposure x ${NAMED} where x.ctid = any($1::tid[])`;
+
+type Row = Omit<PackedLot, 'parts' | 'shares' | 'days'> & Readonly<Record<'parts' | 'shares' | 'days', Buffer>>;
+
 /**
- * Reads what is packed and not out of date, lot by lot, in no order. In the transaction of its caller, whose instant tells
- * what is out of date.
+ * Reads what is packed and not out of date, lot by lot, in no order; days of those alone that need them, afterwards. In the
+ * transaction of its caller, whose instant tells what is out of date.
  *
- * @param each is told every lot; its numbers are there only as long as it is told
+ * @param each is told every lot, and those that need their days once more; its numbers are there only as long as it is told
  * @throws what the database refuses
  */
-export const readPacked = async (tx: EntityManager, each: (lot: PackedLot) => void): Promise<void> => {
+export const readPacked = async (tx: EntityManager, each: (lot: PackedLot) => Taken): Promise<void> => {
   const client = (await tx.queryRunner?.connect()) as pg.PoolClient;
-  await readBinaryRows(client.query(copyTo(PACKED)), (row) =>
-    each({
+  const places: string[] = [];
+  await readBinaryRows(client.query(copyTo(PACKED)), (row) => {
+    const taken = each({
       lot: row.text(0) ?? '',
       supplierLot: row.text(1),
       material: row.text(2),
       family: row.text(3) ?? '',
-      parts: row.view(4),
-      days: row.view(5),
+      parts: row.view(5),
       shares: row.view(6),
-    }),
-  );
+      lastDay: row.view(7).getInt32(0),
+      days: null,
+    });
+    if (taken === 'needs days') places.push(row.text(4) ?? '');
+  });
+  if (places.length === 0) return;
+  for (const { parts, shares, days, ...lot } of await tx.query<Row[]>(WITH_DAYS, [places]))
+    each({ ...lot, parts: viewOf(parts), shares: viewOf(shares), days: viewOf(days) });
 };
+
+const viewOf = ({ buffer, byteOffset, byteLength }: Buffer): DataView => new DataView(buffer, byteOffset, byteLength);

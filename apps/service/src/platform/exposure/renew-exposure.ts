@@ -22,9 +22,9 @@ const NUMBER = `
 const REMOVE = 'delete from derived.exposure where source_id = any($1)';
 
 const PACK = `
-  insert into derived.exposure (source_id, role, kind, into_what, parts, days, shares)
+  insert into derived.exposure (source_id, role, kind, into_what, parts, days, last_day, shares)
   select e.source_id, e.role, e.kind, e.into_what, string_agg(int4send(e.number), '' order by e.number, e.day, e.share),
-    string_agg(int4send(e.day), '' order by e.number, e.day, e.share),
+    string_agg(int4send(e.day), '' order by e.number, e.day, e.share), max(e.day),
     case when min(e.share) = max(e.share) then int4send(min(e.share))
       else string_agg(int4send(e.share), '' order by e.number, e.day, e.share) end
   from (

@@ -35,6 +35,9 @@ export class ExposureEntity {
   @Column('bytea')
   days!: Buffer;
 
+  @Column('integer', { name: 'last_day' })
+  lastDay!: number;
+
   @Column('bytea')
   shares!: Buffer;
 }

@@ -36,6 +36,7 @@ import { Redactions0040 } from './0040-redactions.js';
 import { Exposure0046 } from './0046-exposure.js';
 import { RepairsByDealers0047 } from './0047-repairs-by-dealers.js';
 import { Roll0048 } from './0048-roll.js';
+import { LastDay0049 } from './0049-last-day.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -77,4 +78,5 @@ export const MIGRATIONS = [
   Exposure0046,
   RepairsByDealers0047,
   Roll0048,
+  LastDay0049,
 ] as const;
