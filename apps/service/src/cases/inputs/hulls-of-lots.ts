@@ -44,14 +44,14 @@ export class HullsOfLots {
     const { lot, supplierLot, material, family } = packed;
     const one = packed.shares.byteLength === BYTES ? packed.shares.getInt32(0) : null;
     if (one !== null && one < this.least) return null;
-    const found = packed.days === null ? this.inOrder(one, packed) : this.inAnyOrder(one, packed, packed.days);
-    if (found === 'needs days') return found;
+    const found = this.inOrder(one, packed) ?? (packed.days && this.inAnyOrder(one, packed, packed.days));
+    if (found === null || found === 'needs days') return 'needs days';
     if (found.hulls.length === 0) return null;
     return { lot, supplierLot, material, family, hulls: found.hulls, shares: found.shares };
   }
 
-  /** Of a lot that was put in before each origin, and whose hulls rise as its parts do: nearly all are so. */
-  private inOrder(one: number | null, { parts, shares, lastDay }: PackedLot): Found | 'needs days' {
+  /** Of a lot whose hulls rise as its parts do, as nearly all; null when they do not. Without days, if each origin is later. */
+  private inOrder(one: number | null, { parts, shares, lastDay, days }: PackedLot): Found | 'needs days' | null {
     const { placeOf, originDays, least } = this;
     const end = parts.byteLength;
     const hulls = this.room.forPlaces(end / BYTES);
@@ -61,9 +61,13 @@ export class HullsOfLots {
       const number = parts.getInt32(at, false);
       const place = number < placeOf.length ? (placeOf[number] as number) : NOWHERE;
       if (place === NOWHERE) continue;
-      if (lastDay > (originDays[place] as number) || place < last) return 'needs days';
-      if (place === last) {
-        if (one === null) return 'needs days';
+      const origin = originDays[place] as number;
+      if (lastDay > origin) {
+        if (days === null) return 'needs days';
+        if (days.getInt32(at, false) > origin) continue;
+      }
+      if (place <= last) {
+        if (place < last || one === null) return null;
         continue;
       }
       if (one === null) {

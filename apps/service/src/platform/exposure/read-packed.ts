@@ -33,20 +33,17 @@ export const NAMED = `join fact.lot l on l.root = x.source_id and ${standing('l'
 const FAMILY = "x.role || ' in ' || x.kind || ', ' || x.into_what";
 
 /** Copied out as bytes: read as text, a byte would be two characters, and the whole twice as long to send and to read. */
-const PACKED = `
+const copied = (days: string, which: string): string => `
   copy (
-    select l.code, l.supplier_lot, m.name, ${FAMILY}, x.ctid::text, x.parts, x.shares, int4send(x.last_day)
-    from derived.exposure x ${NAMED}
-    where not ${NOTHING_PACKED} and not ${isStale('x.source_id')}
+    select l.code, l.supplier_lot, m.name, ${FAMILY}, x.ctid::text, x.parts, x.shares, int4send(x.last_day), ${days}
+    from derived.exposure x ${NAMED} where ${which}
   ) to stdout (format binary)`;
 
-/** A row lies where it lay as long as the instant of the transaction is read. */
-const WITH_DAYS = `
-  select l.code as lot, l.supplier_lot as "supplierLot", m.name as material, ${FAMILY} as family,
-    x.parts, x.shares, x.last_day as "lastDay", x.days
-  from derived.exposure x ${NAMED} where x.ctid = any($1::tid[])`;
+const WITHOUT_DAYS = copied('null', `not ${NOTHING_PACKED} and not ${isStale('x.source_id')}`);
 
-type Row = Omit<PackedLot, 'parts' | 'shares' | 'days'> & Readonly<Record<'parts' | 'shares' | 'days', Buffer>>;
+/** SQL: rows by where they lie, which is where they lay as long as the instant of the transaction is read. */
+const withDays = (places: readonly string[]): string =>
+  copied('x.days', `x.ctid = any('{${places.map((place) => `"${place}"`).join(',')}}'::tid[])`);
 
 /**
  * Reads what is packed and not out of date, lot by lot, in no order; days of those alone that need them, afterwards. In the
@@ -57,23 +54,24 @@ type Row = Omit<PackedLot, 'parts' | 'shares' | 'days'> & Readonly<Record<'parts
  */
 export const readPacked = async (tx: EntityManager, each: (lot: PackedLot) => Taken): Promise<void> => {
   const client = (await tx.queryRunner?.connect()) as pg.PoolClient;
-  const places: string[] = [];
-  await readBinaryRows(client.query(copyTo(PACKED)), (row) => {
-    const taken = each({
-      lot: row.text(0) ?? '',
-      supplierLot: row.text(1),
-      material: row.text(2),
-      family: row.text(3) ?? '',
-      parts: row.view(5),
-      shares: row.view(6),
-      lastDay: row.view(7).getInt32(0),
-      days: null,
+  const read = async (sql: string): Promise<readonly string[]> => {
+    const places: string[] = [];
+    await readBinaryRows(client.query(copyTo(sql)), (row) => {
+      const days = row.view(8);
+      const taken = each({
+        lot: row.text(0) ?? '',
+        supplierLot: row.text(1),
+        material: row.text(2),
+        family: row.text(3) ?? '',
+        parts: row.view(5),
+        shares: row.view(6),
+        lastDay: row.view(7).getInt32(0),
+        days: days.byteLength === 0 ? null : days,
+      });
+      if (taken === 'needs days') places.push(row.text(4) ?? '');
     });
-    if (taken === 'needs days') places.push(row.text(4) ?? '');
-  });
-  if (places.length === 0) return;
-  for (const { parts, shares, days, ...lot } of await tx.query<Row[]>(WITH_DAYS, [places]))
-    each({ ...lot, parts: viewOf(parts), shares: viewOf(shares), days: viewOf(days) });
+    return places;
+  };
+  const places = await read(WITHOUT_DAYS);
+  if (places.length > 0) await read(withDays(places));
 };
-
-const viewOf = ({ buffer, byteOffset, byteLength }: Buffer): DataView => new DataView(buffer, byteOffset, byteLength);
