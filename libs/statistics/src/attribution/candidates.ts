@@ -18,15 +18,17 @@ export interface Candidate {
  */
 export const candidatesOf = (exposures: readonly Exposure[], thresholds: readonly number[]): readonly Candidate[] => {
   const rising = [...thresholds].sort((a, b) => a - b);
+  const leasts = new Leasts();
   const found: Candidate[] = [];
   for (const { lot, family, hulls, shares } of exposures) {
     if (!shares) {
       found.push({ lot, family, fromShare: 0, hulls, shares: null });
       continue;
     }
+    const least = leasts.under(shares);
     let size = -1;
     for (const fromShare of rising) {
-      const kept = fromOn(fromShare, hulls, shares);
+      const kept = least >= fromShare ? { hulls, shares } : fromOn(fromShare, hulls, shares);
       if (kept.hulls.length === size) continue;
       size = kept.hulls.length;
       found.push({ lot, family, fromShare, hulls: kept.hulls, shares: kept.shares });
@@ -53,4 +55,27 @@ const fromOn = (least: number, hulls: Uint32Array, shares: Float64Array): Kept =
     next += 1;
   }
   return kept;
+};
+
+/**
+ * What no number of a list is below, from the memory that it is a part of. Lots that are alone in their layers wherever they
+ * are may all have the same list: its numbers are then read once, and not for each of thousands of lots.
+ */
+class Leasts {
+  private readonly known = new Map<ArrayBufferLike, number>();
+
+  under({ buffer, byteOffset }: Float64Array): number {
+    const known = this.known.get(buffer);
+    if (known !== undefined) return known;
+    // A list that is not at the beginning of its memory is one of many in it: each is looked at by itself.
+    const least = byteOffset > 0 ? -Infinity : leastOf(new Float64Array(buffer, 0, buffer.byteLength >> 3));
+    this.known.set(buffer, least);
+    return least;
+  }
+}
+
+const leastOf = (values: Float64Array): number => {
+  let least = Infinity;
+  for (let i = 0; i < values.length; i += 1) if (!((values[i] as number) >= least)) least = values[i] as number;
+  return least;
 };

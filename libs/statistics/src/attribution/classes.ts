@@ -31,12 +31,11 @@ export const inseparable = (candidates: readonly Candidate[]): readonly SuspectC
 /** Of so many hulls, one goes into the mixed sum. */
 const MIXED = 8;
 
-/** The length, the sum, and a mixed sum of some; that equal keys mean equal hulls is checked, not trusted. */
+/** The length, both ends, and a mixed sum of some; that equal keys mean equal hulls is checked, not trusted. */
 const keyOf = (hulls: Uint32Array): string => {
-  let [sum, mixed] = [0, 0x811c9dc5];
-  for (let i = 0; i < hulls.length; i += 1) sum = (sum + (hulls[i] as number)) | 0;
+  let mixed = 0x811c9dc5;
   for (let i = 0; i < hulls.length; i += MIXED) mixed = Math.imul(mixed ^ (hulls[i] as number), 0x01000193);
-  return `${hulls.length} ${sum} ${mixed}`;
+  return `${hulls.length} ${hulls[0] ?? -1} ${hulls[hulls.length - 1] ?? -1} ${mixed}`;
 };
 
 const equal = (a: Uint32Array, b: Uint32Array): boolean => {

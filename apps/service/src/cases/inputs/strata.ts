@@ -26,10 +26,12 @@ export class Strata {
 
   /** The group within which a hull is compared, by its model and the month in which it was begun, YYYY-MM. */
   of(model: string, built: string): string {
+    const known = this.known.get(model)?.get(built);
+    if (known !== undefined) return known;
     const ofModel = this.known.get(model) ?? new Map<string, string>();
-    const known = ofModel.get(built) ?? stratumOf(model, built, this.settings);
-    this.known.set(model, ofModel.set(built, known));
-    return known;
+    const stratum = stratumOf(model, built, this.settings);
+    this.known.set(model, ofModel.set(built, stratum));
+    return stratum;
   }
 }
 

@@ -65,7 +65,7 @@ const rolled = async (tx: EntityManager, plantId: string, stale: ReadonlySet<str
   for (const { hulls: block } of blocks) {
     const [ids, numbers, normalised] = [block.id, block.number, block.normalised].map((text) => text.split(BETWEEN));
     ids?.forEach((id, i) => {
-      if (stale.has(id)) return;
+      if (stale.size > 0 && stale.has(id)) return;
       hulls.push({
         id,
         number: numbers?.[i] as string,
