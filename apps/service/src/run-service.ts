@@ -12,6 +12,7 @@ import { whyNoDataDir, whyNotListening } from './platform/config/why-not-started
 import { JournalTimer } from './platform/journal/journal-timer.js';
 import { headWaysOf } from './platform/journal/head-ways.js';
 import { openDatabase } from './platform/database/open-database.js';
+import { toldAtStart } from './records/certificates/out-of-time.js';
 import { SigningKey } from './records/certificates/signing-key.js';
 import { hearStop, StopAsked } from './stop-asked.js';
 
@@ -54,7 +55,10 @@ const startAll = async (
   started.push(() => closeApp(app));
   stop.throwIfAborted();
   // A key that does not open is told to who starts it, not to who issues the first certificate.
-  if (config.evidence.signer) await app.get(SigningKey).load(config.plant.code);
+  if (config.evidence.signer) {
+    const told = toldAtStart(await app.get(SigningKey).load(config.plant.code), new Date());
+    if (told !== null) say(told);
+  }
   const signIn = await prepareSignIn(app, config.demo);
   const url = await listen(app, config);
   started.push(app.get(JournalTimer).begin(config.evidence.headsEveryMinutes));

@@ -1,9 +1,11 @@
 import { afterAll, describe, expect, it } from '@jest/globals';
 import { createHash, verify, X509Certificate } from 'node:crypto';
-import { chmodSync, copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { chmodSync, copyFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import forge from 'node-forge';
 import PDFDocument from 'pdfkit';
+import { toldAtStart, whyOutOfTime } from '../../../apps/service/src/records/certificates/out-of-time.js';
 import { signPdf } from '../../../apps/service/src/records/certificates/sign-pdf.js';
 import { SigningKey } from '../../../apps/service/src/records/certificates/signing-key.js';
 import { checkCms } from '../../../apps/service/src/verify/certificate/check-cms.js';
@@ -102,5 +104,29 @@ describe("a key of the plant's own that signs certificates", () => {
     await expect(load(own('own-p384.p12'))).rejects.toThrow('do not sign here. Name a PKCS #12 file');
     await expect(load(join(folder, 'none.p12'))).rejects.toThrow(/^CERTIFICATE_KEY: .*none\.p12/);
     await expect(load(own('own-rsa.p12', 0o644))).rejects.toThrow('others than its owner can read');
+  });
+
+  it('is refused when it is an RSA key of fewer than 2048 bits', async () => {
+    const keys = forge.pki.rsa.generateKeyPair({ bits: 1024 });
+    const certificate = forge.pki.createCertificate();
+    certificate.publicKey = keys.publicKey;
+    certificate.validity.notAfter = new Date('2099-01-01');
+    certificate.sign(keys.privateKey, forge.md.sha256.create());
+    const p12 = forge.pkcs12.toPkcs12Asn1(keys.privateKey, [certificate], 'quay', { algorithm: '3des' });
+    const file = join(folder, 'short.p12');
+    writeFileSync(file, Buffer.from(forge.asn1.toDer(p12).getBytes(), 'binary'), { mode: 0o600 });
+    await expect(load(file)).rejects.toThrow(/^CERTIFICATE_KEY: .*1024 bits, and one of fewer than 2048 can be forged/);
+  });
+
+  it('says from when until when its certificate is valid, and why nothing is signed outside of that', async () => {
+    const { validFrom, validTo } = await load(own('own-rsa.p12'));
+    expect(validFrom < validTo).toBe(true);
+    const own2026 = { validFrom: new Date('2026-01-01T00:00:00Z'), validTo: new Date('2026-12-31T00:00:00Z') };
+    expect(whyOutOfTime(own2026, new Date('2026-06-01'))).toBeNull();
+    expect(whyOutOfTime(own2026, new Date('2025-12-31'))).toMatch(/valid from 2026-01-01 on\. .*CERTIFICATE_KEY/);
+    expect(whyOutOfTime(own2026, new Date('2027-01-01'))).toMatch(/was valid until 2026-12-31\. .*CERTIFICATE_KEY/);
+    expect(toldAtStart(own2026, new Date('2026-10-01'))).toBeNull();
+    expect(toldAtStart(own2026, new Date('2026-11-15'))).toMatch(/^The certificate .* is valid until 2026-12-31/);
+    expect(toldAtStart(own2026, new Date('2027-01-01'))).toMatch(/^No certificate of a hull can be issued\./);
   });
 });

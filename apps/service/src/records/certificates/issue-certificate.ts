@@ -15,6 +15,7 @@ import { CertificateCodeEntity, CertificateEntity } from './certificate.entities
 import { digestOfCode, newCode } from './code.js';
 import { CertificatePage, draw, pagesOf } from './draw.js';
 import { FinishCertificates } from './finish-certificates.js';
+import { whyOutOfTime } from './out-of-time.js';
 import { SigningKey } from './signing-key.js';
 import { type OfIssue, wordCertificate } from './word-certificate.js';
 
@@ -52,6 +53,8 @@ export class IssueCertificate {
     const given = await numberOf(fact, hullId);
     const hull = await loadHull(fact.tx, hullId, NOW);
     const signer = await this.signing.load(hull?.plant ?? '');
+    const outOfTime = whyOutOfTime(signer, fact.recordedAt);
+    if (outOfTime !== null) throw new Conflict('signing-certificate-out-of-time', outOfTime);
     const of = { ...given, releasedAt, issuedAt: fact.recordedAt, signedBy: signer.fingerprint };
     const code = newCode();
     const content = await this.onOnePage(fact, hullId, of, code);

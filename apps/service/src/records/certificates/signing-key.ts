@@ -22,6 +22,9 @@ export interface Signer {
   readonly pdf: PdfSigner;
   /** SHA-256 of the certificate in DER, in hexadecimal. */
   readonly fingerprint: string;
+  /** From when until when the certificate is valid. */
+  readonly validFrom: Date;
+  readonly validTo: Date;
 }
 
 /** A file of the plant's own, in place of the one that is made. */
@@ -36,6 +39,8 @@ const WHAT_TO_GIVE =
   'Name a PKCS #12 file with an RSA or P-256 key and its certificate, and set CERTIFICATE_KEY_PASSPHRASE to what opens it.';
 /** The name of OpenSSL for the curve P-256. */
 const P_256 = 'prime256v1';
+/** Shorter RSA keys are not to sign any more (NIST SP 800-131A Rev. 2, 2019, section 3; from memory). */
+const LEAST_RSA_BITS = 2048;
 
 /** The key that signs the PDFs of certificates: self-signed and made at the first use, or the plant's own. */
 export class SigningKey {
@@ -72,8 +77,10 @@ const opened = (file: string, passphrase: string): Signer => {
     const key = keyOf(held);
     const certificate = certificateOf(held, key);
     const fingerprint = createHash('sha256').update(certificate).digest('hex');
-    if (key.asymmetricKeyType === 'rsa') return { pdf: new P12Signer(p12, { passphrase }), fingerprint };
-    return { pdf: new EcSigner(key, certificate), fingerprint };
+    const { validFrom, validTo } = new X509Certificate(certificate);
+    const of = { fingerprint, validFrom: new Date(validFrom), validTo: new Date(validTo) };
+    if (key.asymmetricKeyType === 'rsa') return { ...of, pdf: new P12Signer(p12, { passphrase }) };
+    return { ...of, pdf: new EcSigner(key, certificate) };
   } catch (error) {
     throw new ConfigWrong(`${file}: cannot be opened as PKCS #12: ${error instanceof Error ? error.message : ''}`);
   }
@@ -107,10 +114,17 @@ const derOf = (node: forge.asn1.Asn1): Buffer => Buffer.from(forge.asn1.toDer(no
 
 const keyOf = (held: forge.pkcs12.Pkcs12Pfx): KeyObject => {
   const [bag] = [...bagsOf(held, 'pkcs8ShroudedKeyBag'), ...bagsOf(held, 'keyBag')];
-  if (bag?.key) return createPrivateKey(forge.pki.privateKeyToPem(bag.key));
+  if (bag?.key) return longEnough(createPrivateKey(forge.pki.privateKeyToPem(bag.key)));
   const key = bag?.asn1 && createPrivateKey({ key: derOf(bag.asn1), format: 'der', type: 'pkcs8' });
   if (key?.asymmetricKeyType !== 'ec' || key.asymmetricKeyDetails?.namedCurve !== P_256)
     throw new Error('it holds no key that is RSA or on the curve P-256, and other kinds of key do not sign here');
+  return key;
+};
+
+const longEnough = (key: KeyObject): KeyObject => {
+  const bits = key.asymmetricKeyDetails?.modulusLength ?? 0;
+  if (bits < LEAST_RSA_BITS)
+    throw new Error(`its RSA key has ${bits} bits, and one of fewer than ${LEAST_RSA_BITS} can be forged`);
   return key;
 };
 
