@@ -58,7 +58,7 @@ describe('a repair that a dealer reported', () => {
     const row = page.getByRole('row', { name: /not witnessed by the plant; told by work sheet 118/ });
     await row.waitFor();
     expect(await row.textContent()).toMatch(
-      /Reported by dealer NLM. Done: 2026-01-03. Material, as told: vinyl ester of the yard. Evidence: work sheet, photos. Note: struck a piling/,
+      /Reported by dealer NLM. Done: 2026-01-05. Material, as told: vinyl ester of the yard. Evidence: work sheet, photos. Note: struck a piling/,
     );
     await comesTrue(page, '[...document.images].some((image) => image.naturalWidth > 0)');
     expect(await row.locator('img').count()).toBe(1);

@@ -50,7 +50,7 @@ const verified = async () => {
 /** What every cut prints. */
 const TOLD = [
   ...['outside repair, at Yard of the dealer', 'not witnessed by the plant', 'as told: vinyl ester of the yard'],
-  ...['2026-01-03', 'Ground out, laid up, faired.'],
+  ...['2026-01-05', 'Ground out, laid up, faired.'],
 ];
 
 describe('the build record', () => {

@@ -63,7 +63,7 @@ describe('a dealer who reports an outside repair', () => {
       ...{ id: first.body.id, defects: ['D1'], taperRatio: 12.5, plies: ['mat 450', 'mat 450'], doneBy: [] },
       ...{ grindOutMm: REPAIRED['grindOutMm'], geometry: REPAIRED['geometry'], used: [], acceptance: null },
       outside: {
-        ...{ at: 'Yard of the dealer', toldBy: 'work sheet 118', when: '2026-01-03' },
+        ...{ at: 'Yard of the dealer', toldBy: 'work sheet 118', when: '2026-01-05' },
         ...{ material: 'vinyl ester of the yard', evidence: 'work sheet, photos' },
       },
       ...{ reportedBy: 'NLM', note: 'struck a piling', photos: [] },
@@ -135,6 +135,12 @@ describe('a dealer who reports an outside repair', () => {
     ['a spot without a place', { spots: [{ kind: 'gouge' }] }, 400, '/spots/0/place'],
     ['no day', { outside: { at: 'Yard', toldBy: 'sheet' } }, 400, '/outside/doneOn'],
     ['a day to come', { outside: { at: 'Yard', toldBy: 'sheet', doneOn: '2027-08-01' } }, 400, '/outside/doneOn'],
+    [
+      'a day before it was begun',
+      { outside: { at: 'Yard', toldBy: 'sheet', doneOn: '2026-01-03' } },
+      400,
+      '/outside/doneOn',
+    ],
     ['nobody from whom it is known', { outside: { at: 'Yard', doneOn: '2026-01-01' } }, 400, '/outside/toldBy'],
     ['nothing that was done', { procedure: ' ' }, 400, '/procedure'],
     ['half of a structural repair', { geometry: { originalMm: 6 } }, 400, '/geometry/damageDepthMm'],
@@ -195,7 +201,7 @@ describe('a hull that went to another dealer', () => {
     expect((await shop.postPhoto(pathOf('WENT', `/${id}/photos`), form('D-OURS'), photo)).status).toBe(404);
     expect((await listed('D-THEIRS', 'WENT')).repairs).toMatchObject([
       {
-        ...{ id, own: false, at: 'Yard of the dealer', material: 'vinyl ester of the yard', when: '2026-01-03' },
+        ...{ id, own: false, at: 'Yard of the dealer', material: 'vinyl ester of the yard', when: '2026-01-05' },
         ...{ toldBy: null, evidence: null, note: null, photos: [] },
       },
     ]);

@@ -44,7 +44,7 @@ export const REPAIRED: Fields = {
   grindOutMm: { lengthMm: 320.5, widthMm: 180, depthMm: 3 },
   geometry: { originalMm: 6.2, damageDepthMm: 3, taperMm: 40, patchMm: 3.1, sides: 'one' },
   outside: {
-    ...{ at: 'Yard of the dealer', toldBy: 'work sheet 118', doneOn: '2026-01-03' },
+    ...{ at: 'Yard of the dealer', toldBy: 'work sheet 118', doneOn: '2026-01-05' },
     ...{ material: 'vinyl ester of the yard', evidence: 'work sheet, photos' },
   },
   note: 'struck a piling',

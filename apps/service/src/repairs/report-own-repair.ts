@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { OwnOutsideRepair, ReportOwnRepair as Request } from '@hull-record/contracts';
+import type { EntityManager } from 'typeorm';
 import { assertDefectWords } from '../platform/defects/defect-words.js';
 import type { Fact, Found } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
@@ -30,6 +31,7 @@ export class ReportOwnRepair {
     const write = async (fact: Fact): Promise<ReportedRepair> => {
       const { hullId, dealerId } = await findOwnHull(fact.tx, number);
       const part = partOfHull(await partsOfHull(fact.tx, hullId), request.part, '/part');
+      await assertBegun(fact.tx, part.id, request.outside.doneOn);
       const told = { ...request, partId: part.id, makers: [fact.author.personId], used: [], dealerId };
       const { mark, defects } = await writeRepair(fact, { ...told, outside: outsideOf(request.outside) });
       return { mark, part: part.number, defects, ...fact.found() };
@@ -37,6 +39,19 @@ export class ReportOwnRepair {
     return this.record.run('own repair reported', { ...request, number }, write, { freeTexts: TEXTS });
   }
 }
+
+const BEGUN = `
+  select ((q.happened_at at time zone p.time_zone)::date - 1)::text as day
+  from fact.part q join fact.plant p on p.id = q.plant_id where q.id = $1`;
+
+/** @throws InvalidRequest for a day before the part was begun, by more than zones can differ */
+const assertBegun = async (tx: EntityManager, partId: string, doneOn: string): Promise<void> => {
+  const [begun] = await tx.query<{ day: string }[]>(BEGUN, [partId]);
+  if (begun && doneOn < begun.day)
+    throw new InvalidRequest([
+      { pointer: '/outside/doneOn', detail: 'is before the part was begun: name the day on which it was finished' },
+    ]);
+};
 
 const outsideOf = ({ doneOn, ...outside }: OwnOutsideRepair) => ({ ...outside, when: doneOn });
 
