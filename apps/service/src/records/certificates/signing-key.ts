@@ -35,6 +35,7 @@ export interface OwnSigner {
 
 const FILE = 'certificates.p12';
 const YEARS = 30;
+const DAY_MS = 86_400_000;
 const WHAT_TO_GIVE =
   'Name a PKCS #12 file with an RSA or P-256 key and its certificate, and set CERTIFICATE_KEY_PASSPHRASE to what opens it.';
 /** The name of OpenSSL for the curve P-256. */
@@ -150,8 +151,9 @@ const selfSigned = async (plant: string): Promise<Buffer> => {
   certificate.publicKey = forge.pki.setRsaPublicKey(key.n, key.e);
   // Positive, as RFC 5280 asks of a serial number.
   certificate.serialNumber = `01${randomBytes(15).toString('hex')}`;
-  certificate.validity.notBefore = new Date();
-  certificate.validity.notAfter = new Date(Date.now() + YEARS * 365.25 * 86_400_000);
+  // A day before, for the entry that it is made for was recorded before it, and for readers whose clock is behind.
+  certificate.validity.notBefore = new Date(Date.now() - DAY_MS);
+  certificate.validity.notAfter = new Date(Date.now() + YEARS * 365.25 * DAY_MS);
   const name = [
     { name: 'commonName', value: `Hull Record, plant ${plant}` },
     { name: 'organizationalUnitName', value: 'certificates of hulls' },
