@@ -110,7 +110,9 @@ describe('a dealer who reports an outside repair', () => {
   });
 
   it('judges nothing, and uses no lot of the plant', async () => {
-    const { id } = (await shop.post(pathOf('OURS'), by('D-OURS', { used: [{ lot: 'GEL' }], doneBy: ['PAT-1'] }))).body;
+    const more = await shop.post(pathOf('OURS'), by('D-OURS', { used: [{ lot: 'GEL' }], doneBy: ['PAT-1'] }));
+    expect(more).toMatchObject({ status: 400, body: { errors: [{ pointer: '/used' }, { pointer: '/doneBy' }] } });
+    const { id } = (await shop.post(pathOf('OURS'), by('D-OURS', {}))).body;
     const judged = await shop.post(
       `/api/repairs/${id}/acceptances`,
       shop.envelope({ enteredBy: 'D-OURS', accepted: true }),

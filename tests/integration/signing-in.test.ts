@@ -202,11 +202,13 @@ describe('what is sent', () => {
   it('cannot say of itself that it is proved, nor who is meant', async () => {
     await person('M-1', 'quality');
     const client = await arrived('M-1');
-    const sent = { ...shop.envelope({ enteredBy: 'ADMIN' }), identity: 'proved', personId: 'x', rows: [], reason: 'x' };
-    const answer = await client.post('/api/touch-up-limits', {
-      ...sent,
-      ...{ spotsInAZone: 5, spotsOnAPart: 12, largestMm: 10, source: 'x' },
-    });
+    const limits = { spotsInAZone: 5, spotsOnAPart: 12, largestMm: 10, source: 'x' };
+    const sent = { ...shop.envelope({ enteredBy: 'ADMIN' }), ...limits };
+    const claims = { identity: 'proved', personId: 'x', rows: [], reason: 'x' };
+    const more = await client.post('/api/touch-up-limits', { ...sent, ...claims });
+    expect(more.status).toBe(400);
+    expect(more.body).toMatchObject({ errors: Object.keys(claims).map((name) => ({ pointer: `/${name}` })) });
+    const answer = await client.post('/api/touch-up-limits', sent);
     expect(answer).toMatchObject({ status: 403, body: { type: '/problems/entered-by-another' } });
   });
 });

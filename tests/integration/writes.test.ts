@@ -41,6 +41,22 @@ const send = (sample: Sample, body: Fields): Promise<Answer> =>
 const without = (body: Fields, field: string): Fields =>
   Object.fromEntries(Object.entries(body).filter(([name]) => name !== field));
 
+/** Fields of these are named by the plant: figures of a certificate of analysis, skins of a model. */
+const NAMED_BY_THE_PLANT = ['/certificate/surplus', '/skins/surplus'];
+
+/** The value with a field more in each of its objects, one at a time, and where that is. */
+const withOneMore = (value: unknown, at = ''): readonly (readonly [string, unknown])[] => {
+  if (typeof value !== 'object' || value === null) return [];
+  const own = Array.isArray(value) ? [] : [[`${at}/surplus`, { ...value, surplus: 1 }] as const];
+  const within = Object.entries(value).flatMap(([name, inner]) =>
+    withOneMore(inner, `${at}/${name}`).map(
+      ([place, more]) =>
+        [place, Array.isArray(value) ? value.with(Number(name), more) : { ...value, [name]: more }] as const,
+    ),
+  );
+  return [...own, ...within];
+};
+
 describe('the table of writes', () => {
   it('has a sample for every route that answers with a receipt, and for no other', () => {
     expect(Object.keys(SAMPLES).sort()).toEqual([...WRITES].sort());
@@ -115,6 +131,21 @@ describe.each(WRITES)('the write %s', (name) => {
       expect([pointer, answer]).toMatchObject([
         pointer,
         { status, body: { type, ...(pointer === null ? {} : { errors: [{ pointer }] }) } },
+      ]);
+    }
+    expect(await countRows(service)).toEqual(before);
+    expect((await send(sample, sample.body)).status).toBe(201);
+  });
+
+  it('is refused with a field that it does not know, wherever that is, and nothing is recorded', async () => {
+    const sample = await sampleOf(name);
+    const before = await countRows(service);
+    for (const [pointer, body] of withOneMore(sample.body)) {
+      if (NAMED_BY_THE_PLANT.includes(pointer)) continue;
+      const answer = await send(sample, body as Fields);
+      expect([pointer, answer]).toMatchObject([
+        pointer,
+        { status: 400, body: { type: '/problems/invalid-request', errors: [{ pointer }] } },
       ]);
     }
     expect(await countRows(service)).toEqual(before);

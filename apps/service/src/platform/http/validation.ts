@@ -1,5 +1,6 @@
-import { StandardSchemaValidationPipe } from '@nestjs/common';
+import { type ArgumentMetadata, StandardSchemaValidationPipe } from '@nestjs/common';
 import { InvalidRequest } from '../refusals.js';
+import { unknownFields } from './unknown-fields.js';
 
 interface Issue {
   readonly message: string;
@@ -17,6 +18,23 @@ export const pointerOf = (issue: Issue): string =>
 export const refusalOf = (issues: readonly Issue[]): InvalidRequest =>
   new InvalidRequest(issues.map((issue) => ({ pointer: pointerOf(issue), detail: issue.message })));
 
+/**
+ * What a schema made of a request, as long as it read all of it.
+ *
+ * @throws InvalidRequest naming each field that it does not know
+ */
+export const wholly = <T>(given: unknown, read: T): T => {
+  const unknown = unknownFields(given, read);
+  if (unknown.length > 0) throw refusalOf(unknown);
+  return read;
+};
+
+/** Refuses what a schema would leave unread. */
+class WholeRequestPipe extends StandardSchemaValidationPipe {
+  override async transform<T>(value: T, metadata: ArgumentMetadata): Promise<T> {
+    return wholly(value, await super.transform(value, metadata));
+  }
+}
+
 /** Checks every body and query against its schema in contracts. */
-export const validation = (): StandardSchemaValidationPipe =>
-  new StandardSchemaValidationPipe({ exceptionFactory: refusalOf });
+export const validation = (): StandardSchemaValidationPipe => new WholeRequestPipe({ exceptionFactory: refusalOf });

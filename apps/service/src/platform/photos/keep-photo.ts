@@ -1,6 +1,6 @@
 import { AddPhoto } from '@hull-record/contracts';
 import type { z } from 'zod';
-import { refusalOf } from '../http/validation.js';
+import { refusalOf, wholly } from '../http/validation.js';
 import { sha256 } from '../ids.js';
 import { InvalidRequest } from '../refusals.js';
 import type { PhotoStore } from './photo-store.js';
@@ -53,7 +53,7 @@ export const recordOfForm = <S extends z.ZodType>(schema: S, field: string | und
   }
   const parsed = schema.safeParse(json);
   if (!parsed.success) throw refusalOf(parsed.error.issues);
-  return parsed.data;
+  return wholly(json, parsed.data);
 };
 
 /** The record of a photo that needs nothing more. */
