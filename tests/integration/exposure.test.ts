@@ -6,6 +6,7 @@ import { loadLots } from '../../apps/service/src/cases/inputs/load-lots.js';
 import type { CaseSettings } from '../../apps/service/src/cases/settings.js';
 import { readAsOne } from '../../apps/service/src/platform/database/read-as-one.js';
 import { renewExposure } from '../../apps/service/src/platform/exposure/renew-exposure.js';
+import { renewRoll } from '../../apps/service/src/platform/roll/renew-roll.js';
 import { startService, type RunningService } from '../support/service.js';
 import { kg, Shop } from '../support/shop.js';
 
@@ -125,5 +126,20 @@ describe('which hulls hold how much of a lot', () => {
     await renewExposure(service.db);
     expect(await marks()).toBe(0);
     await same();
+  });
+
+  it('is the same however far apart the numbers of parts are', async () => {
+    const before = await same();
+    await service.asOwner(`
+      with apart as (
+        select part_id, sum((array[254, 255, 256, 70000])[1 + (n % 4)::int]) over (order by n)::int as number
+        from (select part_id, row_number() over (order by number) as n from derived.part_number) p)
+      update derived.part_number p set number = 1000000 + a.number from apart a where a.part_id = p.part_id`);
+    await service.asOwner('insert into derived.stale_exposure (source_id) values (null)');
+    await service.asOwner('insert into derived.stale_hull (hull_id) values (null)');
+    await renewRoll(service.db);
+    await renewExposure(service.db);
+    expect(await packedRows()).toBeGreaterThanOrEqual(before.length);
+    expect(await same()).toEqual(before);
   });
 });

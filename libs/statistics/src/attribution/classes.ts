@@ -11,19 +11,20 @@ export const lotsOf = ({ members }: SuspectClass): readonly string[] => [...new 
 
 /** Collapses candidates with the same hulls, in the order in which they come up. */
 export const inseparable = (candidates: readonly Candidate[]): readonly SuspectClass[] => {
-  const found = new Map<string, { members: Candidate[]; hulls: Uint32Array }[]>();
+  const found = new Map<number, { members: Candidate[]; hulls: Uint32Array }[]>();
   const classes: { members: Candidate[]; hulls: Uint32Array }[] = [];
   for (const candidate of candidates) {
     const key = keyOf(candidate.hulls);
-    const alike = found.get(key) ?? [];
-    const same = alike.find(({ hulls }) => equal(hulls, candidate.hulls));
+    const alike = found.get(key);
+    const same = alike?.find(({ hulls }) => equal(hulls, candidate.hulls));
     if (same) {
       same.members.push(candidate);
       continue;
     }
     const added = { members: [candidate], hulls: candidate.hulls };
     classes.push(added);
-    found.set(key, [...alike, added]);
+    if (alike) alike.push(added);
+    else found.set(key, [added]);
   }
   return classes;
 };
@@ -31,12 +32,14 @@ export const inseparable = (candidates: readonly Candidate[]): readonly SuspectC
 /** Of so many hulls, one goes into the mixed sum. */
 const MIXED = 8;
 
-/** The length, both ends, and a mixed sum of some; that equal keys mean equal hulls is checked, not trusted. */
-const keyOf = (hulls: Uint32Array): string => {
-  let mixed = 0x811c9dc5;
-  for (let i = 0; i < hulls.length; i += MIXED) mixed = Math.imul(mixed ^ (hulls[i] as number), 0x01000193);
-  return `${hulls.length} ${hulls[0] ?? -1} ${hulls[hulls.length - 1] ?? -1} ${mixed}`;
+/** A mixed sum of the length, the last hull and some others; that equal keys mean equal hulls is checked, not trusted. */
+const keyOf = (hulls: Uint32Array): number => {
+  let mixed = mix(mix(0x811c9dc5, hulls.length), hulls[hulls.length - 1] ?? -1);
+  for (let i = 0; i < hulls.length; i += MIXED) mixed = mix(mixed, hulls[i] as number);
+  return mixed;
 };
+
+const mix = (mixed: number, value: number): number => Math.imul(mixed ^ value, 0x01000193);
 
 const equal = (a: Uint32Array, b: Uint32Array): boolean => {
   if (a.length !== b.length) return false;

@@ -2,7 +2,7 @@ import { benjaminiHochberg } from '../many/adjust.js';
 import type { SuspectClass } from './classes.js';
 import { tailChances } from './exact-tail.js';
 import type { RiskCells } from './risk-cells.js';
-import { tally } from './tally.js';
+import { roomOf, tally } from './tally.js';
 
 /** A class with its stratified exact log-rank test. */
 export interface Screened {
@@ -33,8 +33,9 @@ export interface Screening {
 
 /** Tests every class, sets those apart that cannot be judged, and ranks the others. */
 export const screenClasses = (suspects: readonly SuspectClass[], cells: RiskCells, limit: number): Screening => {
+  const room = roomOf(cells);
   const screened = suspects.map((suspect): Screened => {
-    const { exposed, observed, expected, most, variance } = tally(suspect.hulls, cells);
+    const { exposed, observed, expected, most, variance } = tally(suspect.hulls, cells, room);
     const far = Math.min(most, Math.ceil(expected + 6 * Math.sqrt(expected) + 8));
     const tails = tailChances(exposed, cells, Math.max(observed, far));
     const [p, smallestP] = [tails[observed] as number, tails[Math.max(observed, far)] as number];
@@ -42,20 +43,24 @@ export const screenClasses = (suspects: readonly SuspectClass[], cells: RiskCell
   });
   // A class in every hull at risk, or in none, is certain to have the claims it has: its smallest p is 1.
   const can = ({ smallestP }: Screened): boolean => smallestP <= limit;
-  const testable = screened.filter(can);
+  const testable = byChance(screened.filter(can));
   const qs = benjaminiHochberg(testable.map(({ p }) => p));
   return {
-    ranked: testable
-      .map((each, i) => ({ ...each, q: qs[i] as number }))
-      .sort((a, b) => a.p - b.p || b.observed / b.expected - a.observed / a.expected || byName(a, b)),
+    ranked: testable.map((each, i) => ({ ...each, q: qs[i] as number })),
     untestable: screened.filter((each) => !can(each)),
   };
 };
 
-/** Ties are put in an order that does not hang on the order of the input. */
-const byName = (a: Screened, b: Screened): number => {
-  const [left, right] = [nameOf(a), nameOf(b)];
-  return left < right ? -1 : left > right ? 1 : 0;
+/** The least p first. Ties are put in an order that does not hang on the order of the input. */
+const byChance = (screened: readonly Screened[]): readonly Screened[] => {
+  const names = new Map<Screened, string>();
+  const named = (each: Screened): string => {
+    const name = names.get(each) ?? nameOf(each);
+    names.set(each, name);
+    return name;
+  };
+  const byName = (a: Screened, b: Screened): number => (named(a) < named(b) ? -1 : named(a) > named(b) ? 1 : 0);
+  return [...screened].sort((a, b) => a.p - b.p || b.observed / b.expected - a.observed / a.expected || byName(a, b));
 };
 
 const nameOf = ({ suspect }: Screened): string =>

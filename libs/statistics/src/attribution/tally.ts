@@ -14,11 +14,18 @@ export interface Tally {
   readonly variance: number;
 }
 
-/** Counts the exposed hulls of a class over the risk sets. */
-export const tally = (hulls: Uint32Array, cells: RiskCells): Tally => {
+/** Room for the counts of a class. */
+export const roomOf = ({ events }: RiskCells): Uint32Array => new Uint32Array(events.length + 1);
+
+/**
+ * Counts the exposed hulls of a class over the risk sets.
+ *
+ * @param room where exposed hulls are counted; used again for another class, it counts that one
+ */
+export const tally = (hulls: Uint32Array, cells: RiskCells, room = roomOf(cells)): Tally => {
   const { counted } = cells;
   // Hulls that were never at risk are counted in a place of their own before the first cell.
-  const counts = new Uint32Array(cells.events.length + 1);
+  const counts = room.fill(0);
   let observed = 0;
   for (let i = 0; i < hulls.length; i += 1) {
     const own = counted[hulls[i] as number] as number;
@@ -31,6 +38,7 @@ export const tally = (hulls: Uint32Array, cells: RiskCells): Tally => {
   sumFromEnds(exposed, cells.ends);
   let [expected, variance, reached] = [0, 0, 0];
   for (let cell = 0; cell < exposed.length; cell += 1) {
+    if ((exposed[cell] as number) === 0) continue;
     const [d, n] = [cells.events[cell] as number, cells.atRisk[cell] as number];
     const part = (exposed[cell] as number) / n;
     reached += Math.min(d, exposed[cell] as number);

@@ -16,10 +16,25 @@ export class BinaryRow {
     return to < from ? null : this.bytes.toString('utf8', from, to);
   }
 
+  /** How many bytes a field has; none when it is null. */
+  size(field: number): number {
+    const [from = 0, to = -1] = [this.from[field], this.to[field]];
+    return Math.max(0, to - from);
+  }
+
+  /** A field of four bytes as an integer, the highest first. */
+  int32(field: number): number {
+    return this.bytes.readInt32BE(this.from[field] ?? 0);
+  }
+
   /** The bytes of a field, none when it is null; not copied, and there only as long as the row is told. */
   view(field: number): DataView {
-    const [from = 0, to = -1] = [this.from[field], this.to[field]];
-    return new DataView(this.bytes.buffer, this.bytes.byteOffset + from, Math.max(0, to - from));
+    return new DataView(this.bytes.buffer, this.bytes.byteOffset + (this.from[field] ?? 0), this.size(field));
+  }
+
+  /** The same, one by one. */
+  octets(field: number): Uint8Array {
+    return new Uint8Array(this.bytes.buffer, this.bytes.byteOffset + (this.from[field] ?? 0), this.size(field));
   }
 }
 

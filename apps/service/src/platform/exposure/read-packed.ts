@@ -6,20 +6,23 @@ import { standing } from '../facts/standing.js';
 import { isStale, NOTHING_PACKED } from './stale.sql.js';
 
 /**
- * A lot in one kind of layer: numbers of parts, rising, and shares in parts of 1e9, one or as many; integers of four bytes,
- * the highest first. They are as the database sent them: a plant of twenty years has 90 MB of them, which to copy takes as
- * long as to read.
+ * A lot in one kind of layer, with what is packed as the database sent it: a plant of twenty years has tens of megabytes of
+ * it, which to copy takes as long as to read.
  */
 export interface PackedLot {
   readonly lot: string;
   readonly supplierLot: string | null;
   readonly material: string | null;
   readonly family: string;
-  readonly parts: DataView;
-  readonly shares: DataView;
+  /** Steps from one number of a part to the next, each a byte, or `LONG_STEP` and four. */
+  readonly parts: Uint8Array;
+  /** The share of like material in every part, in parts of 1e9; null where they differ. */
+  readonly share: number | null;
+  /** Shares part by part, integers of four bytes, the highest first; null where all are one. */
+  readonly shares: DataView | null;
   /** The last day on which it was first put into one of these parts, days since 1970. */
   readonly lastDay: number;
-  /** The day for each part; null where it was not read. */
+  /** The day for each part, as shares are; null where it was not read. */
   readonly days: DataView | null;
 }
 
@@ -57,16 +60,17 @@ export const readPacked = async (tx: EntityManager, each: (lot: PackedLot) => Ta
   const read = async (sql: string): Promise<readonly string[]> => {
     const places: string[] = [];
     await readBinaryRows(client.query(copyTo(sql)), (row) => {
-      const days = row.view(8);
+      const one = row.size(6) === 4;
       const taken = each({
         lot: row.text(0) ?? '',
         supplierLot: row.text(1),
         material: row.text(2),
         family: row.text(3) ?? '',
-        parts: row.view(5),
-        shares: row.view(6),
-        lastDay: row.view(7).getInt32(0),
-        days: days.byteLength === 0 ? null : days,
+        parts: row.octets(5),
+        share: one ? row.int32(6) : null,
+        shares: one ? null : row.view(6),
+        lastDay: row.int32(7),
+        days: row.size(8) === 0 ? null : row.view(8),
       });
       if (taken === 'needs days') places.push(row.text(4) ?? '');
     });

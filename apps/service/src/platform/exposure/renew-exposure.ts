@@ -3,6 +3,7 @@ import { MEMORY } from '../database/memory.sql.js';
 import { DAY, INTO_WHAT, ITS_PLACE, PARTS_OF_WHOLE, SHARE } from './share.sql.js';
 import { NUMBERS_LOCK } from './numbers-lock.sql.js';
 import { NOTHING_PACKED } from './stale.sql.js';
+import { bytesOfStep } from './steps.sql.js';
 
 /** Shares below it are not packed: of them nothing is said but by who asks for less. */
 export const LEAST_PACKED = 0.01;
@@ -23,16 +24,20 @@ const REMOVE = 'delete from derived.exposure where source_id = any($1)';
 
 const PACK = `
   insert into derived.exposure (source_id, role, kind, into_what, parts, days, last_day, shares)
-  select e.source_id, e.role, e.kind, e.into_what, string_agg(int4send(e.number), '' order by e.number, e.day, e.share),
+  select e.source_id, e.role, e.kind, e.into_what,
+    string_agg(${bytesOfStep('e.step')}, '' order by e.number, e.day, e.share),
     string_agg(int4send(e.day), '' order by e.number, e.day, e.share), max(e.day),
     case when min(e.share) = max(e.share) then int4send(min(e.share))
       else string_agg(int4send(e.share), '' order by e.number, e.day, e.share) end
   from (
-    select s.source_id, s.role, q.kind, ${INTO_WHAT} as into_what, n.number, ${DAY} as day, ${SHARE} as share
-    from derived.place_source s ${ITS_PLACE}
-    join fact.part q on q.id = s.part_id join derived.part_number n on n.part_id = s.part_id
-    where s.source_id = any($1)) e
-  where e.share >= ${LEAST_PACKED * PARTS_OF_WHOLE}
+    select i.*, i.number - lag(i.number, 1, 0) over (
+      partition by i.source_id, i.role, i.kind, i.into_what order by i.number, i.day, i.share) as step
+    from (
+      select s.source_id, s.role, q.kind, ${INTO_WHAT} as into_what, n.number, ${DAY} as day, ${SHARE} as share
+      from derived.place_source s ${ITS_PLACE}
+      join fact.part q on q.id = s.part_id join derived.part_number n on n.part_id = s.part_id
+      where s.source_id = any($1)) i
+    where i.share >= ${LEAST_PACKED * PARTS_OF_WHOLE}) e
   group by 1, 2, 3, 4`;
 
 /** Packs anew what is marked as out of date. Interrupted, it goes on the next time where it was. */

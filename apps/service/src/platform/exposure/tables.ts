@@ -13,7 +13,8 @@ export class PartNumberEntity {
 /**
  * A source in one kind of layer: numbers of parts, the day it was first put into each, its share of like material there.
  *
- * Packed as integers of four bytes, the highest first, in the order of parts; one share alone stands for all.
+ * Packed in the order of parts. Numbers of parts as steps from the one before, the first from 0: a byte, or `LONG_STEP` and
+ * then four. Days and shares as integers of four bytes; one share alone stands for all. Of four bytes the highest is first.
  */
 @Entity({ schema: 'derived', name: 'exposure' })
 export class ExposureEntity {

@@ -37,6 +37,7 @@ import { Exposure0046 } from './0046-exposure.js';
 import { RepairsByDealers0047 } from './0047-repairs-by-dealers.js';
 import { Roll0048 } from './0048-roll.js';
 import { LastDay0049 } from './0049-last-day.js';
+import { StepsOfParts0050 } from './0050-steps-of-parts.js';
 
 /** Every migration in order. Forward only: a later one mends an earlier one. */
 export const MIGRATIONS = [
@@ -79,4 +80,5 @@ export const MIGRATIONS = [
   RepairsByDealers0047,
   Roll0048,
   LastDay0049,
+  StepsOfParts0050,
 ] as const;
