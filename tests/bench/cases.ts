@@ -13,6 +13,7 @@ import { judgeHulls, type JudgedHulls } from '../../apps/service/src/cases/input
 import { loadHulls } from '../../apps/service/src/cases/inputs/load-hulls.js';
 import { loadLots } from '../../apps/service/src/cases/inputs/load-lots.js';
 import { loadOthers } from '../../apps/service/src/cases/inputs/load-others.js';
+import { Room } from '../../apps/service/src/cases/inputs/room.js';
 import { leastShareOf, settingsOf, type CaseSettings } from '../../apps/service/src/cases/settings.js';
 import { renewExposure } from '../../apps/service/src/platform/exposure/renew-exposure.js';
 import { startEmbedded } from '../../apps/service/src/platform/embedded/index.js';
@@ -69,7 +70,7 @@ const WALKED_UP_TO = 0.5;
 /** @throws when what is packed tells of other lots */
 const compareWithPlaces = async (db: DataSource, inputs: CaseInputs, judged: JudgedHulls): Promise<void> => {
   const walked = await timed('the same lots from places, as long as nothing is packed', () =>
-    readAsOne(db, (tx) => loadLots(tx, judged, leastShareOf(settings()), 'places')),
+    readAsOne(db, (tx) => loadLots(tx, judged, leastShareOf(settings()), { from: 'places' })),
   );
   if ((await inputsText({ ...inputs, lots: walked })) !== (await inputsText(inputs)))
     throw new Error('Packed lots are others.');
@@ -78,13 +79,15 @@ const compareWithPlaces = async (db: DataSource, inputs: CaseInputs, judged: Jud
 type Timed = <T>(what: string, work: () => Promise<T> | T) => Promise<T>;
 
 /** From tables to q. */
-const upToQ = async (db: DataSource, step: Timed): Promise<{ inputs: CaseInputs; judged: JudgedHulls }> => {
+const upToQ = async (db: DataSource, step: Timed, room: Room): Promise<{ inputs: CaseInputs; judged: JudgedHulls }> => {
   const frozen = settings();
   const [plant] = await db.query<[{ id: string }]>('select id from fact.plant');
   const judged = await step('hulls and claims, judged', () =>
     readAsOne(db, async (tx) => judgeHulls(await loadHulls(tx, plant.id, frozen), frozen, new Date())),
   );
-  const lots = await step('lots in them', () => readAsOne(db, (tx) => loadLots(tx, judged, leastShareOf(frozen))));
+  const lots = await step('lots in them', () =>
+    readAsOne(db, (tx) => loadLots(tx, judged, leastShareOf(frozen), { room })),
+  );
   const { hulls, leftOut, watchedUntil, exploratory } = judged;
   const inputs = {
     ...{ hulls, leftOut, watchedUntil, exploratory, lots },
@@ -99,9 +102,9 @@ const upToQ = async (db: DataSource, step: Timed): Promise<{ inputs: CaseInputs;
   return { inputs, judged };
 };
 
-const look = async (db: DataSource, how: string): Promise<{ inputs: CaseInputs; judged: JudgedHulls }> => {
+const look = async (db: DataSource, how: string, room: Room): Promise<{ inputs: CaseInputs; judged: JudgedHulls }> => {
   const from = performance.now();
-  const { inputs, judged } = await upToQ(db, (what, work) => timed(`${how}: ${what}`, work));
+  const { inputs, judged } = await upToQ(db, (what, work) => timed(`${how}: ${what}`, work), room);
   report(`${how}: exposure, classes, log-rank and q, end to end`, performance.now() - from);
   const others = await timed(`${how}: other exposures`, () => loadOthers(db.manager, judged.ids));
   return { inputs: { ...inputs, others }, judged };
@@ -112,8 +115,10 @@ const lookAgain = async (db: DataSource, times: number): Promise<void> => {
   const took: number[] = [];
   for (let i = 0; i < times; i += 1) {
     const from = performance.now();
-    await upToQ(db, async (_what, work) => work());
+    const room = new Room();
+    await upToQ(db, async (_what, work) => work(), room);
     took.push(performance.now() - from);
+    room.leave();
   }
   const [least, middle, most] = [0, (times - 1) / 2, times - 1].map((at) => took.toSorted((a, b) => a - b)[at] ?? NaN);
   report(
@@ -168,8 +173,10 @@ try {
   await migrate(ownerUrl, SERVICE);
   if (!existsSync(filledAs)) await fill();
   const db = await startAgain();
-  await look(db, 'cold');
-  const { inputs, judged } = await look(db, 'warm');
+  const first = new Room();
+  await look(db, 'cold', first);
+  first.leave();
+  const { inputs, judged } = await look(db, 'warm', new Room());
   await lookAgain(db, 15);
   if (scale <= WALKED_UP_TO) await compareWithPlaces(db, inputs, judged);
   else console.log(`Lots are not read from places beyond ${WALKED_UP_TO}: the service gives no question that long.`);

@@ -23,7 +23,7 @@ const lots = (least = 0.01): Promise<Record<'packed' | 'places', readonly LotInH
   readAsOne(service.db, async (tx) => {
     const [plant] = await tx.query<[{ id: string }]>('select id from fact.plant');
     const judged = judgeHulls(await loadHulls(tx, plant.id, SETTINGS), SETTINGS, new Date());
-    const read = (from: 'packed' | 'places') => loadLots(tx, judged, least, from);
+    const read = (from: 'packed' | 'places') => loadLots(tx, judged, least, { from });
     return { packed: await read('packed'), places: await read('places') };
   });
 

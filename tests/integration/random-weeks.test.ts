@@ -56,7 +56,7 @@ describe.each([
   const rollIsAsFacts = (): Promise<void> =>
     readAsOne(service.db, async (tx) => {
       const [of] = await tx.query<[{ id: string }]>('select id from fact.plant');
-      expect(await readRoll(tx, of.id)).toEqual(await readRoll(tx, of.id, 'facts'));
+      expect([...(await readRoll(tx, of.id))]).toEqual([...(await readRoll(tx, of.id, 'facts'))]);
     });
 
   it('random weeks end as a small model of the plant says, whatever is entered late, corrected or withdrawn', async () => {

@@ -27,11 +27,12 @@ const hulls = async (more: Partial<CaseSettings> = {}): Promise<readonly RolledH
   const plant = await plantOf();
   const asked = { ...SETTINGS, ...more };
   const [rolled, facts] = await readAsOne(service.db, async (tx) => {
-    expect(await readRoll(tx, plant)).toEqual(await readRoll(tx, plant, 'facts'));
+    expect([...(await readRoll(tx, plant))]).toEqual([...(await readRoll(tx, plant, 'facts'))]);
     return [await loadHulls(tx, plant, asked), await loadHulls(tx, plant, asked, 'facts')];
   });
-  expect(rolled).toEqual(facts);
-  return facts.hulls;
+  expect([...rolled.hulls]).toEqual([...facts.hulls]);
+  expect(rolled.claims).toEqual(facts.claims);
+  return [...facts.hulls];
 };
 
 const marks = async (): Promise<number> =>
@@ -128,5 +129,25 @@ describe('the roll of hulls', () => {
     await renewRoll(service.db);
     expect(await marks()).toBe(0);
     expect(await hulls()).toHaveLength(15);
+  });
+
+  it.each([
+    ['one after the other', 'n * 512'],
+    ['before another', '(100 - n) * 512'],
+    ['between those of another', '(n % 2) * 512 + n'],
+  ])('is by number where the hulls of a block are %s', async (_what, place) => {
+    await service.asOwner(`
+      update derived.hull_place k set number = 100000 + h.place from (
+        select hull_id, ${place} as place
+        from (select hull_id, row_number() over (order by normalised) as n from fact.hull_number where kind = 'hull number') s) h
+      where h.hull_id = k.hull_id`);
+    await service.asOwner('update derived.hull_place set number = number - 100000');
+    await service.asOwner('delete from derived.hull_block');
+    await service.asOwner('insert into derived.stale_hull (hull_id) values (null)');
+    await renewRoll(service.db);
+    expect((await service.asOwner('select from derived.hull_block')).length).toBeGreaterThan(1);
+    const numbers = (await hulls()).map(({ number }) => number);
+    expect(numbers).toHaveLength(15);
+    expect(numbers).toEqual([...numbers].sort());
   });
 });

@@ -29,7 +29,7 @@ export class CompareGroups {
       );
       await assertModels(tx, plant, models);
       const { hulls } = await loadHulls(tx, plant, { kind: '', models, builtFrom, builtTo });
-      const atRisk = hulls.filter((hull) => dayOfLife(hull, asked.origin) !== null);
+      const atRisk = [...hulls].filter((hull) => dayOfLife(hull, asked.origin) !== null);
       return { hulls: atRisk.length, smallBelow: SMALL_GROUP, choices: groupsOf(atRisk) };
     });
   }

@@ -19,6 +19,7 @@ import { loadHulls } from './inputs/load-hulls.js';
 import { loadLots } from './inputs/load-lots.js';
 import { loadOthers } from './inputs/load-others.js';
 import { loadSpots, loadWarrantyCap } from './inputs/load-spots.js';
+import { Room } from './inputs/room.js';
 import { STEPS } from './look-job.js';
 import { leastShareOf, type CaseSettings } from './settings.js';
 
@@ -62,8 +63,7 @@ export class RunLook {
     await tell(0);
     await renewRoll(this.db);
     await renewExposure(this.db);
-    const inputs = await readAsOne(this.db, (tx) => inputsOf(tx, asked));
-    const text = await inputsText(inputs);
+    const text = await this.inputs(asked);
     const inputsSha256 = await this.store.keep(Buffer.from(text, 'utf8'));
     const answer = await answerApart({ settings: asked.settings, inputs: text }, tell);
     const answerSha256 = sha256(canonical(answer));
@@ -85,6 +85,16 @@ export class RunLook {
     );
   }
 
+  /** The text of the inputs as of one instant. */
+  private async inputs(asked: Asked): Promise<string> {
+    const room = new Room();
+    try {
+      return await inputsText(await readAsOne(this.db, (tx) => inputsOf(tx, asked, room)));
+    } finally {
+      room.leave();
+    }
+  }
+
   private async tell(lookId: string, done: number): Promise<void> {
     await this.db.query(
       "update work.case_run set state = 'running', step = $2, done = $3, trouble = null where look_id = $1",
@@ -93,12 +103,12 @@ export class RunLook {
   }
 }
 
-const inputsOf = async (tx: EntityManager, { plantId, settings, frozenAt }: Asked): Promise<CaseInputs> => {
+const inputsOf = async (tx: EntityManager, { plantId, settings, frozenAt }: Asked, room: Room): Promise<CaseInputs> => {
   const judged = judgeHulls(await loadHulls(tx, plantId, settings), settings, frozenAt);
   const { ids, hulls, leftOut, watchedUntil, exploratory } = judged;
   return {
     ...{ watchedUntil, exploratory, hulls, leftOut },
-    lots: await loadLots(tx, judged, leastShareOf(settings)),
+    lots: await loadLots(tx, judged, leastShareOf(settings), { room }),
     others: await loadOthers(tx, ids),
     spots: await loadSpots(tx, ids, settings.kind),
     warrantyCapDays: await loadWarrantyCap(tx, plantId, settings.models, settings.kind),

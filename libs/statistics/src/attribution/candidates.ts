@@ -25,13 +25,13 @@ export const candidatesOf = (exposures: readonly Exposure[], thresholds: readonl
       found.push({ lot, family, fromShare: 0, hulls, shares: null });
       continue;
     }
-    const least = leasts.under(shares);
-    let size = -1;
+    const whole = leasts.under(shares) >= (rising.at(-1) ?? 0);
+    let before = -1;
     for (const fromShare of rising) {
-      const kept = least >= fromShare ? { hulls, shares } : fromOn(fromShare, hulls, shares);
-      if (kept.hulls.length === size) continue;
-      size = kept.hulls.length;
-      found.push({ lot, family, fromShare, hulls: kept.hulls, shares: kept.shares });
+      const kept = whole ? { hulls, shares } : fromOn(fromShare, hulls, shares);
+      if (kept.hulls.length === before) continue;
+      before = kept.hulls.length;
+      found.push({ lot, family, fromShare, ...kept });
     }
   }
   return found;
@@ -42,13 +42,22 @@ interface Kept {
   readonly shares: Float64Array;
 }
 
-/** Hulls with at least a share. Where all have it, as most lots that were used by themselves, nothing is copied. */
+/**
+ * Hulls with at least a share. Nothing is copied where all have it, as of most lots that were used by themselves, nor where
+ * those that have it follow each other, as of most that went through a tank.
+ */
 const fromOn = (least: number, hulls: Uint32Array, shares: Float64Array): Kept => {
-  let count = 0;
-  for (let i = 0; i < shares.length; i += 1) if ((shares[i] as number) >= least) count += 1;
-  if (count === shares.length) return { hulls, shares };
+  let [count, first, last] = [0, shares.length, -1];
+  for (let i = 0; i < shares.length; i += 1) {
+    if (!((shares[i] as number) >= least)) continue;
+    if (count === 0) first = i;
+    count += 1;
+    last = i;
+  }
+  if (last - first + 1 === count)
+    return { hulls: hulls.subarray(first, last + 1), shares: shares.subarray(first, last + 1) };
   const kept = { hulls: new Uint32Array(count), shares: new Float64Array(count) };
-  for (let i = 0, next = 0; next < count; i += 1) {
+  for (let i = first, next = 0; next < count; i += 1) {
     if (!((shares[i] as number) >= least)) continue;
     kept.hulls[next] = hulls[i] as number;
     kept.shares[next] = shares[i] as number;
@@ -62,15 +71,15 @@ const fromOn = (least: number, hulls: Uint32Array, shares: Float64Array): Kept =
  * are may all have the same list: its numbers are then read once, and not for each of thousands of lots.
  */
 class Leasts {
-  private readonly known = new Map<ArrayBufferLike, number>();
+  private readonly known = new Map<ArrayBufferLike, number | null>();
 
+  /** Lists that begin where their memory does, for the second time, are the same; any other is looked at by itself. */
   under({ buffer, byteOffset }: Float64Array): number {
+    if (byteOffset > 0) return -Infinity;
     const known = this.known.get(buffer);
-    if (known !== undefined) return known;
-    // A list that is not at the beginning of its memory is one of many in it: each is looked at by itself.
-    const least = byteOffset > 0 ? -Infinity : leastOf(new Float64Array(buffer, 0, buffer.byteLength >> 3));
+    const least = known === null ? leastOf(new Float64Array(buffer, 0, buffer.byteLength >> 3)) : (known ?? null);
     this.known.set(buffer, least);
-    return least;
+    return least ?? -Infinity;
   }
 }
 

@@ -5,13 +5,18 @@ import { dayOfLife } from '../../platform/roll/read-roll.js';
 import type { ClaimOfHull, HullsOfCase } from './load-hulls.js';
 import { Months, Strata } from './strata.js';
 
+/** Short numbers of parts, as far as they have one, and the place of the hull of each. */
+export interface PartsOfHulls {
+  readonly numbers: readonly number[];
+  readonly places: readonly number[];
+}
+
 /** Hulls at risk with their ids, in the order of their places, and what was left out. */
 export interface JudgedHulls {
   readonly ids: readonly string[];
   /** Days of the time origin, from 1970-01-01. */
   readonly origins: readonly number[];
-  /** Short numbers of the parts of each, as far as they have one. */
-  readonly parts: readonly (readonly number[])[];
+  readonly parts: PartsOfHulls;
   readonly hulls: readonly JudgedHull[];
   readonly leftOut: LeftOut;
   readonly watchedUntil: string;
@@ -44,13 +49,14 @@ export const judgeHulls = (of: HullsOfCase, settings: CaseSettings, frozenAt: Da
   const months = new Months();
   const strata = new Strata(settings);
   const leftOut = { prompted: 0, late: 0, before: 0, withoutOrigin: 0, withoutOriginWithClaim: 0, notLaunched: 0 };
-  const [ids, origins, parts]: [string[], number[], (readonly number[])[]] = [[], [], []];
+  const [ids, origins]: [string[], number[]] = [[], []];
+  const parts: { readonly numbers: number[]; readonly places: number[] } = { numbers: [], places: [] };
   const hulls: JudgedHull[] = [];
   let exploratory = false;
   for (const row of of.hulls) {
     const origin = dayOfLife(row, settings.origin);
     const claims = of.claims.get(row.id) ?? UNCLAIMED;
-    const [first] = claims;
+    const first = claims[0];
     if (origin === null) {
       leftOut.withoutOrigin += 1;
       if (first) leftOut.withoutOriginWithClaim += 1;
@@ -74,14 +80,18 @@ export const judgeHulls = (of: HullsOfCase, settings: CaseSettings, frozenAt: Da
     const last = Math.min(end, prompted ? first.on : Infinity, row.scrapped ?? Infinity);
     const until = ageOf(origin, last);
     const age = claimed ? ageOf(origin, first.on) : until;
+    for (const part of row.parts) {
+      parts.numbers.push(part);
+      parts.places.push(ids.length);
+    }
     ids.push(row.id);
     origins.push(origin);
-    parts.push(row.parts);
+    const built = months.of(row.built);
     hulls.push({
       number: row.number,
-      built: months.of(row.built),
+      built,
       since: months.of(origin),
-      stratum: strata.of(row.model, months.of(row.built)),
+      stratum: strata.of(row.model, built),
       age,
       claimed,
       until: claimed ? Math.max(until, age) : until,

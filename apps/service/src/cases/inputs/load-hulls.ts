@@ -4,9 +4,9 @@ import { standing } from '../../platform/facts/standing.js';
 import { readRoll, type RolledHull, type RollFrom } from '../../platform/roll/read-roll.js';
 import type { CaseSettings } from '../settings.js';
 
-/** The hulls of a case, by number, and their claims of its kind. */
+/** The hulls of a case, by number, each made as it is come to, and their claims of its kind. */
 export interface HullsOfCase {
-  readonly hulls: readonly RolledHull[];
+  readonly hulls: Iterable<RolledHull>;
   /** Claims by the id of the hull, the first ones first. */
   readonly claims: ReadonlyMap<string, readonly ClaimOfHull[]>;
 }
@@ -37,11 +37,15 @@ export const loadHulls = async (
 ): Promise<HullsOfCase> => {
   const first = builtFrom === null ? -Infinity : Date.parse(builtFrom) / DAY_MS;
   const last = builtTo === null ? Infinity : Date.parse(builtTo) / DAY_MS;
-  const hulls = (await readRoll(tx, plantId, from)).filter(
-    ({ model, built }) => built >= first && built <= last && (models.length === 0 || models.includes(model)),
-  );
-  return { hulls, claims: await claimsOf(tx, plantId, kind) };
+  const roll = await readRoll(tx, plantId, from);
+  const asked = ({ model, built }: RolledHull): boolean =>
+    built >= first && built <= last && (models.length === 0 || models.includes(model));
+  return { hulls: { [Symbol.iterator]: () => those(roll, asked) }, claims: await claimsOf(tx, plantId, kind) };
 };
+
+function* those(hulls: Iterable<RolledHull>, asked: (hull: RolledHull) => boolean): Generator<RolledHull, undefined> {
+  for (const hull of hulls) if (asked(hull)) yield hull;
+}
 
 const claimsOf = async (
   tx: EntityManager,

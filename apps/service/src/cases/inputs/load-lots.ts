@@ -8,6 +8,7 @@ import { standing } from '../../platform/facts/standing.js';
 import type { LotInHulls } from './case-inputs.js';
 import { HullsOfLots } from './hulls-of-lots.js';
 import type { JudgedHulls } from './judge-hulls.js';
+import { Room } from './room.js';
 
 /** How the lots of a case are read: as they are packed, and from places what is not packed or out of date. */
 type From = 'packed' | 'places';
@@ -19,15 +20,16 @@ type From = 'packed' | 'places';
  *
  * Ordered by family and code; the hulls of a lot by place.
  *
- * @param from 'places' reads nothing that is packed: the same answer, slowly
+ * @param how `from` 'places' reads nothing that is packed: the same answer, slowly. `room` is where lists are kept: leave it
+ * when they are done with, and the next look is quicker
  */
 export const loadLots = async (
   tx: EntityManager,
   { ids, origins, parts }: Pick<JudgedHulls, 'ids' | 'origins' | 'parts'>,
   least: number,
-  from: From = 'packed',
+  { from = 'packed', room = new Room() }: { readonly from?: From; readonly room?: Room } = {},
 ): Promise<readonly LotInHulls[]> => {
-  const hulls = new HullsOfLots(parts, origins, Math.round(least * PARTS_OF_WHOLE));
+  const hulls = new HullsOfLots(parts, origins, Math.round(least * PARTS_OF_WHOLE), room);
   const lots: LotInHulls[] = [];
   const usesPacked = from === 'packed' && least >= LEAST_PACKED;
   if (usesPacked)

@@ -18,20 +18,28 @@ export class Months {
 
 const quarter = (month: string): string => `${month.slice(0, 4)} Q${Math.ceil(Number(month.slice(5, 7)) / 3)}`;
 
+/** Groups of a model, and the last that was asked for: hulls come in the order of their making, or nearly. */
+interface OfModel {
+  readonly known: Map<string, string>;
+  month: string;
+  stratum: string;
+}
+
 /** Names of groups, each made once. */
 export class Strata {
-  private readonly known = new Map<string, Map<string, string>>();
+  private readonly models = new Map<string, OfModel>();
 
   constructor(private readonly settings: Pick<CaseSettings, 'strata'>) {}
 
   /** The group within which a hull is compared, by its model and the month in which it was begun, YYYY-MM. */
   of(model: string, built: string): string {
-    const known = this.known.get(model)?.get(built);
-    if (known !== undefined) return known;
-    const ofModel = this.known.get(model) ?? new Map<string, string>();
-    const stratum = stratumOf(model, built, this.settings);
-    this.known.set(model, ofModel.set(built, stratum));
-    return stratum;
+    const own = this.models.get(model) ?? { known: new Map<string, string>(), month: '', stratum: '' };
+    if (own.month === built) return own.stratum;
+    own.stratum = own.known.get(built) ?? stratumOf(model, built, this.settings);
+    own.month = built;
+    own.known.set(built, own.stratum);
+    this.models.set(model, own);
+    return own.stratum;
   }
 }
 

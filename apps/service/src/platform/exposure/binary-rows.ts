@@ -28,11 +28,6 @@ export class BinaryRow {
   }
 
   /** The bytes of a field, none when it is null; not copied, and there only as long as the row is told. */
-  view(field: number): DataView {
-    return new DataView(this.bytes.buffer, this.bytes.byteOffset + (this.from[field] ?? 0), this.size(field));
-  }
-
-  /** The same, one by one. */
   octets(field: number): Uint8Array {
     return new Uint8Array(this.bytes.buffer, this.bytes.byteOffset + (this.from[field] ?? 0), this.size(field));
   }

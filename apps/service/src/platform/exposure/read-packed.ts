@@ -2,6 +2,7 @@ import { to as copyTo } from 'pg-copy-streams';
 import type pg from 'pg';
 import type { EntityManager } from 'typeorm';
 import { readBinaryRows } from './binary-rows.js';
+import { isOneAlone, longStepAt } from './numbers.js';
 import { standing } from '../facts/standing.js';
 import { isStale, NOTHING_PACKED } from './stale.sql.js';
 
@@ -14,16 +15,16 @@ export interface PackedLot {
   readonly supplierLot: string | null;
   readonly material: string | null;
   readonly family: string;
-  /** Steps from one number of a part to the next, each a byte, or `LONG_STEP` and four. */
+  /** Numbers of parts, as `Numbers` reads them. */
   readonly parts: Uint8Array;
   /** The share of like material in every part, in parts of 1e9; null where they differ. */
   readonly share: number | null;
-  /** Shares part by part, integers of four bytes, the highest first; null where all are one. */
-  readonly shares: DataView | null;
+  /** Shares part by part, as `Numbers` reads them; null where all are one. */
+  readonly shares: Uint8Array | null;
   /** The last day on which it was first put into one of these parts, days since 1970. */
   readonly lastDay: number;
-  /** The day for each part, as shares are; null where it was not read. */
-  readonly days: DataView | null;
+  /** The day for each part, as `Numbers` reads them; null where it was not read. */
+  readonly days: Uint8Array | null;
 }
 
 /** Whether a lot was taken as it is, or its days are needed to tell which hulls have it. */
@@ -60,17 +61,18 @@ export const readPacked = async (tx: EntityManager, each: (lot: PackedLot) => Ta
   const read = async (sql: string): Promise<readonly string[]> => {
     const places: string[] = [];
     await readBinaryRows(client.query(copyTo(sql)), (row) => {
-      const one = row.size(6) === 4;
+      const shares = row.octets(6);
+      const one = isOneAlone(shares);
       const taken = each({
         lot: row.text(0) ?? '',
         supplierLot: row.text(1),
         material: row.text(2),
         family: row.text(3) ?? '',
         parts: row.octets(5),
-        share: one ? row.int32(6) : null,
-        shares: one ? null : row.view(6),
+        share: one ? longStepAt(shares, 1) : null,
+        shares: one ? null : shares,
         lastDay: row.int32(7),
-        days: row.size(8) === 0 ? null : row.view(8),
+        days: row.size(8) === 0 ? null : row.octets(8),
       });
       if (taken === 'needs days') places.push(row.text(4) ?? '');
     });

@@ -22,22 +22,23 @@ const NUMBER = `
 
 const REMOVE = 'delete from derived.exposure where source_id = any($1)';
 
+const IN_ORDER = 'order by e.number, e.day, e.share';
+const steps = (column: string): string => `string_agg(${bytesOfStep(`e.${column}_step`)}, '' ${IN_ORDER})`;
+const step = (column: string): string => `e.${column} - lag(e.${column}, 1, 0) over lot as ${column}_step`;
+
 const PACK = `
   insert into derived.exposure (source_id, role, kind, into_what, parts, days, last_day, shares)
-  select e.source_id, e.role, e.kind, e.into_what,
-    string_agg(${bytesOfStep('e.step')}, '' order by e.number, e.day, e.share),
-    string_agg(int4send(e.day), '' order by e.number, e.day, e.share), max(e.day),
-    case when min(e.share) = max(e.share) then int4send(min(e.share))
-      else string_agg(int4send(e.share), '' order by e.number, e.day, e.share) end
+  select e.source_id, e.role, e.kind, e.into_what, ${steps('number')}, ${steps('day')}, max(e.day),
+    case when min(e.share) = max(e.share) then ${bytesOfStep('min(e.share)')} else ${steps('share')} end
   from (
-    select i.*, i.number - lag(i.number, 1, 0) over (
-      partition by i.source_id, i.role, i.kind, i.into_what order by i.number, i.day, i.share) as step
+    select e.*, ${step('number')}, ${step('day')}, ${step('share')}
     from (
       select s.source_id, s.role, q.kind, ${INTO_WHAT} as into_what, n.number, ${DAY} as day, ${SHARE} as share
       from derived.place_source s ${ITS_PLACE}
       join fact.part q on q.id = s.part_id join derived.part_number n on n.part_id = s.part_id
-      where s.source_id = any($1)) i
-    where i.share >= ${LEAST_PACKED * PARTS_OF_WHOLE}) e
+      where s.source_id = any($1)) e
+    where e.share >= ${LEAST_PACKED * PARTS_OF_WHOLE}
+    window lot as (partition by e.source_id, e.role, e.kind, e.into_what ${IN_ORDER})) e
   group by 1, 2, 3, 4`;
 
 /** Packs anew what is marked as out of date. Interrupted, it goes on the next time where it was. */

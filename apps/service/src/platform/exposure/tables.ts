@@ -13,8 +13,8 @@ export class PartNumberEntity {
 /**
  * A source in one kind of layer: numbers of parts, the day it was first put into each, its share of like material there.
  *
- * Packed in the order of parts. Numbers of parts as steps from the one before, the first from 0: a byte, or `LONG_STEP` and
- * then four. Days and shares as integers of four bytes; one share alone stands for all. Of four bytes the highest is first.
+ * Packed in the order of parts, each as a step from the one before and the first from 0: a byte, or `LONG_STEP` and then four,
+ * the highest first. One share alone stands for all.
  */
 @Entity({ schema: 'derived', name: 'exposure' })
 export class ExposureEntity {

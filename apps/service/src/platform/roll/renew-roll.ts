@@ -1,7 +1,7 @@
 import type { DataSource, EntityManager } from 'typeorm';
 import { MEMORY } from '../database/memory.sql.js';
 import { NUMBERS_LOCK } from '../exposure/numbers-lock.sql.js';
-import { BETWEEN, isStaleHull, JOINED, NOTHING_ROLLED, ROLL_COLUMNS, rollOf } from './roll.sql.js';
+import { BETWEEN, BLOCK_COLUMNS, type BlockColumn, isStaleHull, NOTHING_ROLLED, rollOf } from './roll.sql.js';
 
 /** So many hulls are in a block: few, and a change of one packs few others anew; many, and there are fewer rows to read. */
 const HULLS_OF_BLOCK = 512;
@@ -43,15 +43,26 @@ const NUMBER = `
   on conflict do nothing`;
 
 const IN_ORDER = 'order by r.normalised collate "C"';
-const listed = (column: string): string => `json_agg(r."${column}" ${IN_ORDER})`;
+/** Null where no hull has one: most are never scrapped. */
+const listed = (values: string): string =>
+  `case when count(${values}) > 0 then array_to_json(array_agg(${values} ${IN_ORDER})) end`;
 /** One text is read faster than as many as there are hulls. */
 const joined = (column: string): string => `string_agg(r."${column}"::text, '${BETWEEN}' ${IN_ORDER})`;
+/** One list is read faster than as many as there are hulls. */
+const flat = (column: string): string =>
+  `('[' || coalesce(string_agg(nullif(array_to_string(r."${column}", ','), ''), ',' ${IN_ORDER}), '') || ']')::json`;
+
+/** SQL: a column of the hulls of a block. */
+const columnOf = (column: BlockColumn): string => {
+  if (column === 'partsOf') return listed('cardinality(r.parts)');
+  if (column === 'parts') return flat(column);
+  if (column === 'normalised') return `nullif(${joined(column)}, ${joined('number')})`;
+  return column === 'id' || column === 'number' ? joined(column) : listed(`r."${column}"`);
+};
 
 const ROLL = `
   insert into derived.hull_block (plant_id, block, hulls)
-  select r.plant_id, ${BLOCK}, json_build_object(${ROLL_COLUMNS.map(
-    (column) => `'${column}', ${JOINED.includes(column) ? joined(column) : listed(column)}`,
-  ).join(', ')})
+  select r.plant_id, ${BLOCK}, json_build_object(${BLOCK_COLUMNS.map((column) => `'${column}', ${columnOf(column)}`).join(', ')})
   from (${rollOf((hull) => `${hull} in (${HULLS})`)}) r join derived.hull_place k on k.hull_id = r.id
   group by 1, 2`;
 

@@ -17,8 +17,11 @@ export const ROLL_COLUMNS = [
   ...Object.values(ROLL_DAYS),
 ] as const;
 
-/** Columns that a block has as one text, with a character between that no code may have. */
-export const JOINED: readonly string[] = ['id', 'number', 'normalised'];
+/** What a block has of its hulls: the parts of all in one list, and how many of them each has. */
+export const BLOCK_COLUMNS = [...ROLL_COLUMNS, 'partsOf'] as const;
+export type BlockColumn = (typeof BLOCK_COLUMNS)[number];
+
+/** Ids and numbers are one text in a block, with a character between that no code may have. */
 export const BETWEEN = '\n';
 
 /** SQL: nothing was rolled yet. */
@@ -43,11 +46,11 @@ export const rollOf = (which: (hull: string) => string): string => `
     from fact.life_fact f
     where ${which('f.hull_id')} and f.what in (${DAYS.map(([what]) => `'${what}'`).join(', ')}) and ${standing('f')} group by 1),
   pieces as (
-    select j.hull_id, json_agg(n.number order by n.number) as parts
+    select j.hull_id, array_agg(n.number order by n.number) as parts
     from fact.joint j join derived.part_number n on n.part_id = j.part_id
     where ${which('j.hull_id')} and ${standing('j')} group by 1)
   select h.plant_id, h.id, n.as_printed as number, m.code as model, ${day('h.happened_at')} as built,
-    ${DAYS.map(([, name]) => `${day(`life."${name}"`)} as "${name}"`).join(', ')}, coalesce(pieces.parts, '[]') as parts,
+    ${DAYS.map(([, name]) => `${day(`life."${name}"`)} as "${name}"`).join(', ')}, coalesce(pieces.parts, '{}') as parts,
     n.normalised
   from fact.hull h join fact.plant p on p.id = h.plant_id join fact.model m on m.id = h.model_id
   join fact.hull_number n on n.hull_id = h.id and n.kind = 'hull number'
