@@ -8,7 +8,7 @@ const ABOUT =
   'A record names the badge that is signed in and its device: DESK where no device is enrolled. Then register people, a device, materials, a model with its ' +
   'schedule and molds; receive lots; start a hull and record its layers. ' +
   'Every record carries an id made by the client, a new one for each (the examples share one: put in your own): the same request again records nothing and gives the same receipt. ' +
-  'Refusals are RFC 9457 problem details with a JSON pointer for each wrong field.';
+  'Refusals are RFC 9457 problem details with a JSON pointer for each wrong field; a field that a request does not know is one.';
 
 /**
  * A schema of contracts as OpenAPI, always as it is sent: a schema that both requests and answers carry is one component.
