@@ -3,6 +3,7 @@ import { routes } from '@hull-record/contracts';
 import { decodeHin, judgeSpot } from '@hull-record/trade';
 import { BAD_LOT, planDemo } from '../../../apps/service/src/demo/plan/plan.js';
 import type { ActName, Step } from '../../../apps/service/src/demo/plan/step.js';
+import { unknownFields } from '../../../apps/service/src/platform/http/unknown-fields.js';
 
 const steps = planDemo();
 const acts = (act: ActName): readonly Step[] => steps.filter((step) => step.act === act);
@@ -40,6 +41,10 @@ describe('the plan of the demo plant', () => {
   it('sends only what the contract of each call takes', () => {
     const refused = steps.filter(({ act, body }) => !routes[act].body.safeParse(body).success);
     expect(refused.map(({ name }) => name)).toEqual([]);
+    const unread = steps.flatMap(({ act, name, body }) =>
+      unknownFields(body, routes[act].body.parse(body)).map(({ path }) => `${name}: ${path.join('/')}`),
+    );
+    expect(unread).toEqual([]);
   });
 
   it('gives every finished hull a number of the invented maker that reads well and is issued once', () => {

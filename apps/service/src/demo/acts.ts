@@ -40,6 +40,7 @@ import { RegisterMold } from '../models/register-mold.js';
 import { RegisterDevice } from '../people/register-device.js';
 import { RegisterPerson } from '../people/register-person.js';
 import type { Receipt } from '../platform/facts/record-fact.js';
+import { wholly } from '../platform/http/validation.js';
 import { TakeReadings } from '../readings/take-readings.js';
 import { JudgeRepair } from '../repairs/judge-repair.js';
 import { RecordRepair } from '../repairs/record-repair.js';
@@ -60,16 +61,19 @@ interface OfSomething<B> {
   run(of: string, request: B): Promise<Receipt<unknown>>;
 }
 
-/** The body goes through the contract first, as at the edge of the service. */
+/** The body goes through the contract first, and wholly, as at the edge of the service. */
+const read = <S extends z.ZodType>({ body }: { readonly body: S }, step: Step): z.output<S> =>
+  wholly(step.body, body.parse(step.body));
+
 const alone =
-  <S extends z.ZodType>({ body }: { readonly body: S }, useCase: Type<Alone<z.output<S>>>): Act =>
+  <S extends z.ZodType>(route: { readonly body: S }, useCase: Type<Alone<z.output<S>>>): Act =>
   (find, step) =>
-    find(useCase).run(body.parse(step.body));
+    find(useCase).run(read(route, step));
 
 const of =
-  <S extends z.ZodType>({ body }: { readonly body: S }, useCase: Type<OfSomething<z.output<S>>>): Act =>
+  <S extends z.ZodType>(route: { readonly body: S }, useCase: Type<OfSomething<z.output<S>>>): Act =>
   (find, step) =>
-    find(useCase).run(step.of ?? '', body.parse(step.body));
+    find(useCase).run(step.of ?? '', read(route, step));
 
 /** Each act of the plan, by the use case that does it when the call comes over HTTP. */
 export const ACTS: Readonly<Record<ActName, Act>> = {
@@ -91,7 +95,7 @@ export const ACTS: Readonly<Record<ActName, Act>> = {
   startHull: alone(routes.startHull, StartHull),
   startPart: alone(routes.startPart, StartPart),
   recordLayer: of(routes.recordLayer, RecordLayer),
-  readLayer: (find, step) => find(TakeReadings).run('layer', step.of ?? '', routes.readLayer.body.parse(step.body)),
+  readLayer: (find, step) => find(TakeReadings).run('layer', step.of ?? '', read(routes.readLayer, step)),
   signHoldPoint: of(routes.signHoldPoint, SignHoldPoint),
   joinPart: of(routes.joinPart, JoinPart),
   assignHin: of(routes.assignHin, AssignHin),
@@ -114,7 +118,7 @@ export const ACTS: Readonly<Record<ActName, Act>> = {
   addPhoto: (find, step) =>
     find(AddPhoto).run(
       step.of ?? '',
-      JSON.stringify(routes.addPhoto.body.parse(step.body)),
+      JSON.stringify(read(routes.addPhoto, step)),
       inventedPhoto(step.name, seenOn(step.name)),
     ),
   dispose: alone(routes.dispose, Dispose),
