@@ -122,8 +122,18 @@ describe('what a dealer lists', () => {
   });
 
   it('tells nothing of others by fields that a caller makes up', async () => {
-    for (const query of ['?dealer=SAL', '?dealerId=1', '?number=THEIRS-1', '?limit=500&dealer[]=SAL'])
-      expect(await numbers(ours, query)).toEqual(['OURS-1']);
+    for (const [query, field] of [
+      ['?dealer=SAL', '/dealer'],
+      ['?dealerId=1', '/dealerId'],
+      ['?number=THEIRS-1', '/number'],
+      ['?limit=500&dealer[]=SAL', '/dealer[]'],
+    ]) {
+      const { status, body } = await ours.get(`/api/own-hulls${query}`);
+      expect([status, body]).toEqual([400, expect.objectContaining({ errors: [expect.anything()] })]);
+      expect(body).toMatchObject({ errors: [{ pointer: field }] });
+      expect(JSON.stringify(body)).not.toContain('THEIRS');
+    }
+    expect(await numbers(ours, '?limit=500')).toEqual(['OURS-1']);
   });
 
   it('has no names of crews, lots or nonconformities in an own hull', async () => {

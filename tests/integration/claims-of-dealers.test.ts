@@ -54,8 +54,12 @@ describe('a dealer', () => {
   });
 
   it('cannot say that a claim was prompted, nor for whom it is filed', async () => {
-    const sent = by('D-OURS', { foundBy: 'after a notice', dealer: 'SAL' });
-    const { body } = await shop.post('/api/own-hulls/OURS/claims', sent);
+    const more = await shop.post(
+      '/api/own-hulls/OURS/claims',
+      by('D-OURS', { foundBy: 'after a notice', dealer: 'SAL' }),
+    );
+    expect(more).toMatchObject({ status: 400, body: { errors: [{ pointer: '/foundBy' }, { pointer: '/dealer' }] } });
+    const { body } = await shop.post('/api/own-hulls/OURS/claims', by('D-OURS', {}));
     expect(await shop.read(`/api/claims/${body.id}`)).toMatchObject({ prompted: false, dealer: 'NLM' });
   });
 
