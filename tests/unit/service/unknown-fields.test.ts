@@ -1,6 +1,8 @@
 import { describe, expect, it } from '@jest/globals';
 import fc from 'fast-check';
 import { unknownFields } from '../../../apps/service/src/platform/http/unknown-fields.js';
+import { wholly } from '../../../apps/service/src/platform/http/validation.js';
+import { InvalidRequest } from '../../../apps/service/src/platform/refusals.js';
 
 const paths = (given: unknown, read: unknown) => unknownFields(given, read).map(({ path }) => path.join('/'));
 
@@ -43,6 +45,20 @@ describe('fields that a schema did not read', () => {
         );
         expect(paths(given, read)).toEqual(found);
       }),
+    );
+  });
+
+  it('are named up to twenty, however many there are', () => {
+    const given = Object.fromEntries(Array.from({ length: 50_000 }, (_, i) => [`f${i}`, 1]));
+    let refusal: unknown = null;
+    try {
+      wholly(given, {});
+    } catch (error) {
+      refusal = error;
+    }
+    expect(refusal).toBeInstanceOf(InvalidRequest);
+    expect((refusal as InvalidRequest).errors.map(({ pointer }) => pointer)).toEqual(
+      Array.from({ length: 20 }, (_, i) => `/f${i}`),
     );
   });
 });
