@@ -40,7 +40,7 @@ describe('what a plant works with', () => {
     await close();
   });
 
-  it('is hooked up and set by who lays up, and others are told who may', async () => {
+  it('is hooked up and set by who lays up', async () => {
     await open('/equipment/GUN-7', {}, 'LAM-1');
     await page.getByText('Nothing is hooked up on record').waitFor();
     await page.getByLabel('Feed', { exact: true }).selectOption('resin');
@@ -55,8 +55,24 @@ describe('what a plant works with', () => {
       settings: [{ catalystPercent: 1.8 }],
     });
     await close();
-    await open('/molds', {}, 'LAM-1');
-    await page.getByText('Register a mold: for the roles').waitFor();
+  });
+
+  it('is only told of to who may not register it, and to nobody before it is known who they are', async () => {
+    await open('/molds', {}, 'REC-1');
+    const refusal = page.getByText('Register a mold: for the roles quality.');
+    await refusal.waitFor();
+    expect(await page.getByLabel('Code of the mold').count()).toBe(0);
+    let tell: () => void = () => undefined;
+    const told = new Promise<void>((resolve) => (tell = resolve));
+    await page.route('**/api/session', async (route) => {
+      await told;
+      await route.continue();
+    });
+    await page.reload();
+    await page.getByRole('heading', { name: 'Register a mold' }).waitFor();
+    expect(await refusal.count()).toBe(0);
+    tell();
+    await refusal.waitFor();
     await close();
   });
 });

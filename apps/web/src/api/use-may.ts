@@ -9,6 +9,9 @@ export const useMay = (): ((route: RouteName) => boolean) => {
   return (route) => may(data?.person?.roles ?? null, route);
 };
 
+/** Whether it is still being asked who is signed in here: until that is told, nobody is refused anything. */
+export const useAsksWhoIsHere = (): boolean => useQuery(sessionQuery).isPending;
+
 /** The roles that may call a route. */
 export const rolesFor = (route: RouteName): readonly Role[] => {
   const access = WHO_MAY[route];
