@@ -128,6 +128,10 @@ describe('a claim', () => {
     expect(await refused(path, { ...FILED, grade: '7M' })).toMatch(/^400.*\/grade/);
     expect(await refused(path, { ...FILED, reportedOn: '2026-03-05' })).toMatch(/^400.*\/reportedOn/);
     expect(await refused(path, { ...FILED, noticedOn: '2026-01-05' })).toMatch(/^400.*\/noticedOn/);
+    const old = { reportedOn: '2026-01-03', noticedOn: '2026-01-03' };
+    expect(await refused(path, { ...FILED, ...old })).toMatch(
+      /^400.*\/reportedOn.*before the hull was begun.*\/noticedOn.*before the hull was begun/,
+    );
     const off = { place: { ...PORT_SIDE, fromTransomMm: 9_000 } };
     expect(await refused(path, { ...FILED, spots: [off] })).toMatch(/^400.*\/spots\/0\/place\/fromTransomMm/);
     expect(await refused(path, { ...FILED, spots: [{ place: PORT_SIDE, part: 'C2-H' }] })).toMatch(

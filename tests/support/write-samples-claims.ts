@@ -7,7 +7,7 @@ import { STATION, type MakeSample } from './write-sample.js';
 
 /** A claim as it may be filed: a blister on the port side, with a survey. */
 export const FILED: Fields = {
-  ...{ kind: 'blister', reference: 'R-1', reportedOn: '2026-01-04', noticedOn: '2026-01-02', symptoms: 'blisters' },
+  ...{ kind: 'blister', reference: 'R-1', reportedOn: '2026-01-04', noticedOn: '2026-01-04', symptoms: 'blisters' },
   ...{ grade: '6M', looks: 'irregular', hoursAshore: 30.5 },
   spots: [{ place: PORT_SIDE, layer: 'L2', lengthMm: 8, counted: 12, countedAreaM2: 0.5 }],
   moisture: { meter: 'M', scale: 'relative', coating: 'on', readings: [{ value: 22.5, place: PORT_SIDE }] },

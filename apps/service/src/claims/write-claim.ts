@@ -1,6 +1,8 @@
 import type { FileClaim } from '@hull-record/contracts';
 import type { Skin } from '@hull-record/trade';
+import type { EntityManager } from 'typeorm';
 import type { Fact } from '../platform/facts/fact.js';
+import { firstDayOf } from '../platform/lookups/first-day-of.js';
 import { partOfHull, partsOfHull } from '../platform/lookups/find-part-of-hull.js';
 import { keepText } from '../platform/texts/keep-text.js';
 import { writeDefect } from '../platform/defects/write-defect.js';
@@ -28,6 +30,7 @@ export interface FiledClaim {
 /** Writes a claim, and a defect for each of its spots. */
 export const writeClaim = async (fact: Fact, claim: ToWrite): Promise<FiledClaim> => {
   const parts = await partsOfHull(fact.tx, claim.hullId);
+  await assertBegun(fact.tx, claim);
   const number = await nextClaim(fact, claim.hullId);
   const says = surveySays(claim, await skinOf(fact, claim.hullId));
   const claimId = await fact.insert(ClaimEntity, {
@@ -66,6 +69,19 @@ const nextClaim = async (fact: Fact, hullId: string): Promise<number> => {
     [hullId],
   );
   return row?.next ?? 1;
+};
+
+/** @throws InvalidRequest for a day before the hull was begun, by more than zones can differ */
+const assertBegun = async (tx: EntityManager, claim: ToWrite): Promise<void> => {
+  const first = await firstDayOf(tx, 'hull', claim.hullId);
+  const early = (['reportedOn', 'noticedOn'] as const).filter((name) => (claim[name] ?? first) < first);
+  if (early.length > 0)
+    throw new InvalidRequest(
+      early.map((name) => ({
+        pointer: `/${name}`,
+        detail: 'is before the hull was begun: look at the day, and at the number of the hull',
+      })),
+    );
 };
 
 /**

@@ -6,6 +6,7 @@ import type { Fact, Found } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findOwnHull } from '../platform/life/find-own-hull.js';
 import { partOfHull, partsOfHull } from '../platform/lookups/find-part-of-hull.js';
+import { firstDayOf } from '../platform/lookups/first-day-of.js';
 import { InvalidRequest } from '../platform/refusals.js';
 import { writeRepair } from './write-repair.js';
 
@@ -40,14 +41,9 @@ export class ReportOwnRepair {
   }
 }
 
-const BEGUN = `
-  select ((q.happened_at at time zone p.time_zone)::date - 1)::text as day
-  from fact.part q join fact.plant p on p.id = q.plant_id where q.id = $1`;
-
 /** @throws InvalidRequest for a day before the part was begun, by more than zones can differ */
 const assertBegun = async (tx: EntityManager, partId: string, doneOn: string): Promise<void> => {
-  const [begun] = await tx.query<{ day: string }[]>(BEGUN, [partId]);
-  if (begun && doneOn < begun.day)
+  if (doneOn < (await firstDayOf(tx, 'part', partId)))
     throw new InvalidRequest([
       { pointer: '/outside/doneOn', detail: 'is before the part was begun: name the day on which it was finished' },
     ]);
