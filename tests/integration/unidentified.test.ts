@@ -202,6 +202,28 @@ describe('a photo of it', () => {
     ]);
   });
 
+  it('is kept when it comes late, after one of the two was named', async () => {
+    await shop.startHull('522');
+    const at = shop.tick();
+    const { id } = await shop.receipt('/api/parts/522-H/layers', {
+      ...{ layer: 'L2', startedAt: at, endedAt: at, happenedAt: at, doneBy: ['LAM-1'] },
+      used: [
+        { unidentified: UNLABELLED, amount: kg(2) },
+        { unidentified: { ...UNLABELLED, role: 'glass' }, amount: kg(6) },
+      ],
+    });
+    const byRole = new Map<string, string>();
+    for (const lot of await lots('522-H'))
+      byRole.set((await shop.read<{ role: string }>(`/api/lots/${lot}`)).role, lot);
+    const named = `/api/lots/${byRole.get('resin')}/identifications`;
+    await shop.act(named, { as: 'VE-1', reason: 'the drum was found' });
+    const path = `/api/unidentified/${id}/photos`;
+    const of = (line: number) => shop.envelope({ enteredBy: 'LAM-1', line });
+    expect((await shop.postPhoto(path, of(0), await photo(13))).status).toBe(201);
+    expect((await shop.postPhoto(path, of(1), await photo(14))).status).toBe(201);
+    expect(await photosOf(byRole.get('glass') as string)).toBe(1);
+  });
+
   it('of an entry that used nothing of the kind is not found', async () => {
     const answer = await shop.postPhoto(
       '/api/unidentified/018f0000-0000-7000-8000-00000000abcd/photos',

@@ -4,7 +4,6 @@ import { AddUnidentifiedPhoto as Record } from '@hull-record/contracts';
 import { findAuthor } from '../platform/facts/author.js';
 import type { Fact } from '../platform/facts/fact.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
-import { standing } from '../platform/facts/standing.js';
 import { unidentifiedIds } from '../platform/lots/make-unidentified.js';
 import { notKeptAgain } from '../platform/photos/erase-unneeded.js';
 import { keepPhoto, recordOfForm, type AddedPhoto } from '../platform/photos/keep-photo.js';
@@ -44,11 +43,13 @@ export class AddUnidentifiedPhoto {
   }
 }
 
-/** The lots that an entry kept of one line of it: one for each part that the entry was about. */
+/**
+ * The lots that an entry kept of one line of it: one for each part that the entry was about. A tablet off the network
+ * sends its photo when quality may have named the material already: it is kept all the same, as what was told by.
+ */
 const findUnidentified = async (fact: Fact, entry: string, line: number): Promise<readonly string[]> => {
   const rows = await fact.tx.query<{ root: string }[]>(
-    `select l.root from fact.lot l where l.entry_id::text = lower($1) and l.origin = 'unidentified'
-       and exists (select 1 from fact.lot now where now.root = l.root and ${standing('now')})`,
+    `select distinct l.root from fact.lot l where l.entry_id::text = lower($1) and l.origin = 'unidentified'`,
     [entry],
   );
   const ofLine = new Set(unidentifiedIds(entry.toLowerCase(), `/used/${line}/unidentified`, rows.length));
