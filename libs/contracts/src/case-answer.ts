@@ -34,7 +34,7 @@ const Row = z.object({
   p: z.number().describe('one-sided, exact, within strata'),
   q: z.number().describe('Benjamini-Hochberg over all that was tested, of every family'),
   crude: z.object({ table: Table, p: z.number() }),
-  mixedWithAge: z.boolean().describe('the two p differ tenfold: age mixes with exposure, and the stratified one holds'),
+  mixedWithAge: z.boolean().describe('claims expected within strata differ by a quarter from those of as many hulls at random: age mixes with exposure, and the stratified figures hold'),
   hullYears: z.number(),
 });
 

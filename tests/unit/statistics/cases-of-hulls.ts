@@ -9,21 +9,27 @@ export const smallCase = fc
       claimed: fc.nat({ max: 1 }),
       stratum: fc.nat({ max: 2 }),
       exposed: fc.boolean(),
+      late: fc.nat({ max: 8 }),
     }),
     { minLength: 4, maxLength: 30 },
   )
-  .map((hulls) => ({ hulls, ...arraysOf(hulls) }));
+  .map((drawn) => {
+    const hulls = drawn.map(({ late, ...hull }) => ({ ...hull, from: late < hull.age ? late : 0 }));
+    return { hulls, ...arraysOf(hulls) };
+  });
 
 interface Hull {
   readonly age: number;
   readonly claimed: number;
   readonly stratum: number;
   readonly exposed: boolean;
+  readonly from: number;
 }
 
 const arraysOf = (hulls: readonly Hull[]): { judged: Judged; exposed: Uint32Array } => ({
   judged: {
     ages: Float64Array.from(hulls, ({ age }) => age),
+    from: Float64Array.from(hulls, ({ from }) => from),
     claimed: Uint8Array.from(hulls, ({ claimed }) => claimed),
     strata: Uint32Array.from(hulls, ({ stratum }) => stratum),
   },

@@ -120,7 +120,11 @@ describe('the posterior', () => {
             [0],
           ),
         );
-        const seen = { places, shown: new Float64Array(claimed.length).fill(1), theta: model.theta };
+        const seen = {
+          places,
+          shown: { by: new Float64Array(claimed.length).fill(1), before: null },
+          theta: model.theta,
+        };
         const options = optionsOf(
           classes.map((each) => suspectOf(each, seen)),
           lots.length,

@@ -19,8 +19,9 @@ import {
 } from '@hull-record/statistics';
 import { smallCase } from './cases-of-hulls.js';
 
-const compared = (hulls: readonly { age: number; claimed: number; stratum: number; exposed: boolean }[]): Compared[] =>
-  hulls.map(({ age, claimed, stratum, exposed }) => ({ age, event: claimed === 1, exposed, stratum }));
+type Hulls = readonly { age: number; claimed: number; stratum: number; exposed: boolean; from: number }[];
+
+const compared = (hulls: Hulls): Compared[] => hulls.map(({ claimed, ...hull }) => ({ ...hull, event: claimed === 1 }));
 
 describe('the log-rank test over risk cells', () => {
   it('is the log-rank test of the hulls, taken one by one', () => {
@@ -83,14 +84,19 @@ describe('worlds by chance', () => {
     strata: Uint32Array.from(hulls, ({ stratum }) => stratum),
   };
   const cells = riskCells(judged);
+  /** The same, a fourth of the hulls watched from a later age on. */
+  const later = riskCells({ ...judged, from: Float64Array.from(hulls, (_, i) => (i % 4 === 0 ? 0.5 + (i % 2) : 0)) });
   const exposed = Uint32Array.from([...hulls.keys()].filter((i) => i % 3 === 0));
   const suspect = { members: [], hulls: exposed };
-  const throwing = (seed: number): Float64Array =>
-    smallestByChance([suspect], cells, { random: seeded(seed), worlds: 4000 });
+  const throwing = (seed: number, over = cells): Float64Array =>
+    smallestByChance([suspect], over, { random: seeded(seed), worlds: 4000 });
 
-  it('give one class as often a p as small as that p says, within four standard errors', () => {
-    const smallest = throwing(1);
-    const tails = tailChances(tally(exposed, cells).exposed, cells, 12);
+  it.each([
+    ['from the start', cells],
+    ['some of them later', later],
+  ])('give one class, watched %s, as often a p as small as that p says, within four standard errors', (_how, over) => {
+    const smallest = throwing(1, over);
+    const tails = tailChances(tally(exposed, over).exposed, over, 12);
     for (const p of tails) {
       const share = smallest.filter((each) => each <= p * (1 + 1e-9)).length / 4000;
       expect(Math.abs(share - p)).toBeLessThanOrEqual(4 * Math.sqrt((p * (1 - p)) / 4000));

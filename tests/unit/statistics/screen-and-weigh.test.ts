@@ -107,7 +107,8 @@ describe('the posterior over assumptions', () => {
           const before = chance * prior ** bad.length * (1 - prior) ** (2 - bad.length);
           const weight = [...judged.ages.keys()].reduce((product, hull) => {
             const leak = Math.exp(-(world ? factorOf(judged.strata[hull] ?? NaN) : background) * byAge(hull));
-            const spared = leak * (1 - theta * (shown[hull] ?? NaN)) ** bad.filter((own) => own.includes(hull)).length;
+            const spared =
+              leak * (1 - theta * (shown.by[hull] ?? NaN)) ** bad.filter((own) => own.includes(hull)).length;
             return product * (judged.claimed[hull] ? 1 - spared : spared);
           }, before);
           return { theta, world, set, weight };

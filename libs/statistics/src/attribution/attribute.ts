@@ -33,6 +33,8 @@ export interface JudgedClass extends SuspectRow {
 /** What the hulls of a case say about lots. */
 export interface Attribution {
   readonly verdict: Verdict;
+  /** The class that the verdict is given for: the first strong one, or else the first that is not "none"; null without any. */
+  readonly leader: JudgedClass | null;
   /** The classes of least p and of largest posterior, ordered by their posterior; to be shown with the lower limits of their ratios. */
   readonly rows: readonly JudgedClass[];
   /** Classes that were tested and corrected for. */
@@ -86,8 +88,10 @@ export const attribute = (
     .map((each, place) => judgedClass(rowOf(each, judged, cells, place < settings.leaders ? smallest : null), context))
     .sort((a, b) => (b.posterior?.typical ?? 0) - (a.posterior?.typical ?? 0) || a.p - b.p);
   const stable = new Set(weighed.map((each) => lotsLeading(each, best))).size <= 1;
+  const leader = leaderOf(rows);
   return {
-    verdict: verdictFor(rows, { stable, weighed: forWords(weighed, settings), lines: settings.lines }),
+    leader,
+    verdict: verdictFor(leader, { stable, weighed: forWords(weighed, settings), lines: settings.lines }),
     rows,
     tests: ranked.length,
     untestable,
@@ -166,12 +170,15 @@ const rangeOfPosterior = (weighed: readonly Weighed[], place: number): Posterior
   };
 };
 
-/** The word for the first of the classes that stand out most. */
+/** The class that stands out most, of classes in the order of their posterior. */
+export const leaderOf = <T extends { readonly strength: Strength }>(rows: readonly T[]): T | null =>
+  rows.find(({ strength }) => strength === 'strong') ?? rows.find(({ strength }) => strength !== 'none') ?? null;
+
+/** The word for the leading class. */
 const verdictFor = (
-  rows: readonly JudgedClass[],
+  leader: JudgedClass | null,
   { stable, weighed, lines }: { stable: boolean; weighed: readonly Weighed[]; lines: Lines },
 ): Verdict => {
-  const leader = rows.find(({ strength }) => strength === 'strong') ?? rows.find(({ strength }) => strength !== 'none');
   if (!leader) return 'no lot stands out';
   const certain = weighed.every(({ none }) => none < 1 - lines.strongPosterior);
   return verdictOf(leader.strength, {

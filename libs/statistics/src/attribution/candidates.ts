@@ -8,6 +8,8 @@ export interface Candidate {
   readonly fromShare: number;
   readonly hulls: Uint32Array;
   readonly shares: Float64Array | null;
+  /** All hulls that have any of it, with their shares: those below the threshold too. */
+  readonly whole: { readonly hulls: Uint32Array; readonly shares: Float64Array | null };
 }
 
 /**
@@ -22,16 +24,17 @@ export const candidatesOf = (exposures: readonly Exposure[], thresholds: readonl
   const found: Candidate[] = [];
   for (const { lot, family, hulls, shares } of exposures) {
     if (!shares) {
-      found.push({ lot, family, fromShare: 0, hulls, shares: null });
+      found.push({ lot, family, fromShare: 0, hulls, shares: null, whole: { hulls, shares: null } });
       continue;
     }
-    const whole = leasts.under(shares) >= (rising.at(-1) ?? 0);
+    const whole = { hulls, shares };
+    const all = leasts.under(shares) >= (rising.at(-1) ?? 0);
     let before = -1;
     for (const fromShare of rising) {
-      const kept = whole ? { hulls, shares } : fromOn(fromShare, hulls, shares);
+      const kept = all ? whole : fromOn(fromShare, hulls, shares);
       if (kept.hulls.length === before) continue;
       before = kept.hulls.length;
-      found.push({ lot, family, fromShare, ...kept });
+      found.push({ lot, family, fromShare, ...kept, whole });
     }
   }
   return found;

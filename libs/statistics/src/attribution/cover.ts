@@ -1,6 +1,6 @@
 import type { SuspectClass } from './classes.js';
 import type { Judged } from './judged.js';
-import type { RiskCells } from './risk-cells.js';
+import { hazardOfHull, type RiskCells } from './risk-cells.js';
 
 /** A class taken into the cover, and the class that would have done nearly as well. */
 export interface CoverStep {
@@ -49,11 +49,11 @@ export const greedyCover = (suspects: readonly SuspectClass[], judged: Judged, c
   return { steps, unexplained: [...left.keys()].filter((hull) => (left[hull] as number) === 1) };
 };
 
-const spent = (hulls: Uint32Array, { claimed }: Judged, { lastOf, hazard }: RiskCells): number => {
+const spent = (hulls: Uint32Array, { claimed }: Judged, cells: RiskCells): number => {
   let total = 0;
   for (let i = 0; i < hulls.length; i += 1) {
-    const cell = lastOf[hulls[i] as number] as number;
-    if ((claimed[hulls[i] as number] as number) === 0 && cell >= 0) total += hazard[cell] as number;
+    const hull = hulls[i] as number;
+    if ((claimed[hull] as number) === 0) total += hazardOfHull(cells, hull);
   }
   return total;
 };

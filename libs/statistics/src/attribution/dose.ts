@@ -13,13 +13,13 @@ export interface DoseTrend {
  * The log-rank test for a trend in share, within the exposed hulls and stratified; null when shares do not vary.
  *
  * U = sum over claims of w - mean w at risk, V = sum d var(w) (n - d)/(n - 1) (Tarone 1975). Hulls without the lot are left
- * out, so that it is evidence of its own beside the test of the class.
+ * out, so that it is evidence of its own beside the test of the class; those with less than the threshold of the test are in.
  */
 export const doseTrend = (
   hulls: Uint32Array,
   shares: Float64Array,
   { claimed }: Judged,
-  { ends, lastOf }: RiskCells,
+  { ends, lastOf, before }: RiskCells,
 ): DoseTrend | null => {
   const sums = Array.from({ length: 5 }, () => new Float64Array(ends.length));
   const [count, first, second, claims, ofClaims] = sums as [Sums, Sums, Sums, Sums, Sums];
@@ -30,6 +30,12 @@ export const doseTrend = (
     add(count, cell, 1);
     add(first, cell, share);
     add(second, cell, share * share);
+    const late = before ? (before[hull] as number) : -1;
+    if (late >= 0) {
+      add(count, late, -1);
+      add(first, late, -share);
+      add(second, late, -share * share);
+    }
     if ((claimed[hull] as number) === 1) {
       add(claims, cell, 1);
       add(ofClaims, cell, share);

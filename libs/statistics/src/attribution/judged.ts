@@ -8,6 +8,11 @@ import { InputInvalid } from '../errors.js';
 export interface Judged {
   /** Age at the first claim or at the cut-off, in any unit, at least 0. */
   readonly ages: Float64Array;
+  /**
+   * Ages from which on hulls were watched, each below the age of its hull; 0 for all when left out. A hull that could not
+   * have had a claim that counts before, as where earlier ones are set aside, is at risk from then on alone.
+   */
+  readonly from?: Float64Array;
   /** 1 with a claim. */
   readonly claimed: Uint8Array;
   /** Stratum, numbered from 0: build quarter and model. Builds are compared within it alone. */
@@ -26,11 +31,15 @@ export interface Exposure {
 }
 
 /** Throws InputInvalid when arrays do not fit each other, or an exposure names a hull twice or one that is not there. */
-export const requireCase = ({ ages, claimed, strata }: Judged, exposures: readonly Exposure[]): void => {
+export const requireCase = ({ ages, from, claimed, strata }: Judged, exposures: readonly Exposure[]): void => {
   if (claimed.length !== ages.length || strata.length !== ages.length)
     throw new InputInvalid('arrays of hulls', `${ages.length}, ${claimed.length}, ${strata.length}`, 'of one length');
   const bad = ages.findIndex((age) => !(age >= 0 && age < Infinity));
   if (bad >= 0) throw new InputInvalid('age', ages[bad] as number, 'finite, from 0');
+  if (from && from.length !== ages.length)
+    throw new InputInvalid('ages from which on hulls were watched', from.length, `${ages.length}, one a hull`);
+  const early = from?.findIndex((age, i) => !(age >= 0 && (age === 0 || age < (ages[i] as number)))) ?? -1;
+  if (early >= 0) throw new InputInvalid('age from which on', from?.[early] as number, 'from 0, below the age');
   for (const { lot, hulls, shares } of exposures) {
     if (shares && shares.length !== hulls.length)
       throw new InputInvalid(`shares of ${lot}`, shares.length, 'one a hull');

@@ -1,7 +1,7 @@
 import { sum } from '../numbers.js';
 import { logFactorial } from '../special/log-factorial.js';
 import type { Judged } from './judged.js';
-import { riskCells, type RiskCells } from './risk-cells.js';
+import { hazardOfHull, riskCells, type RiskCells } from './risk-cells.js';
 
 /** How likely claims are without any bad lot. */
 export interface Leaks {
@@ -17,7 +17,7 @@ export const byAgeAlone = (judged: Judged): RiskCells =>
 
 /** A background of so large a part of the pooled hazard by age; every claim beyond it asks for a bad lot. */
 export const background = (judged: Judged, byAge: RiskCells, part: number): Leaks =>
-  leaksOf(judged, byAge, (hull) => part * hazardOf(byAge, hull));
+  leaksOf(judged, byAge, (hull) => part * hazardOfHull(byAge, hull));
 
 /**
  * Something that is not recorded: it multiplies the pooled hazard by age in each stratum by a factor of its own.
@@ -32,12 +32,12 @@ export const unrecorded = (judged: Judged, byAge: RiskCells): Leaks => {
   const [claims, expected] = [new Float64Array(size), new Float64Array(size)];
   judged.strata.forEach((stratum, hull) => {
     claims[stratum] = (claims[stratum] as number) + (judged.claimed[hull] as number);
-    expected[stratum] = (expected[stratum] as number) + hazardOf(byAge, hull);
+    expected[stratum] = (expected[stratum] as number) + hazardOfHull(byAge, hull);
   });
   const factors = claims.map((own, stratum) => (own + 1) / ((expected[stratum] as number) + 1));
   const found = leaksOf(judged, byAge, (hull) => {
     const factor = factors[judged.strata[hull] as number] as number;
-    return factor * hazardOf(byAge, hull);
+    return factor * hazardOfHull(byAge, hull);
   });
   const paid = sum(claims.map((own, stratum) => priceOf(own, expected[stratum] as number)));
   return { leaks: found.leaks, log: found.log + paid - priceOf(sum(claims), sum(expected)) };
@@ -48,11 +48,6 @@ const priceOf = (claims: number, expected: number): number => {
   const factor = (claims + 1) / (expected + 1);
   const overAll = logFactorial(claims) - (claims + 1) * Math.log1p(expected);
   return overAll - (claims * Math.log(factor) - factor * expected);
-};
-
-const hazardOf = ({ lastOf, hazard }: RiskCells, hull: number): number => {
-  const cell = lastOf[hull] as number;
-  return cell < 0 ? 0 : (hazard[cell] as number);
 };
 
 const leaksOf = ({ claimed }: Judged, { lastOf }: RiskCells, hazardAt: (hull: number) => number): Leaks => {

@@ -5,6 +5,7 @@ import { convolve } from '../tables/convolution.js';
 import { poissonLimits } from '../tables/rates.js';
 import { riskRatio, type Ratio } from '../tables/sample-odds.js';
 import { marginsOf, type Table } from '../tables/table.js';
+import type { SuspectClass } from './classes.js';
 import { doseTrend, type DoseTrend } from './dose.js';
 import { adjustedP } from './permute.js';
 import type { Judged } from './judged.js';
@@ -23,7 +24,10 @@ export interface SuspectRow extends Ranked {
   readonly hazardOdds: Ratio;
   /** The raw table, beside the stratified test: it disregards age and build period. */
   readonly crude: { readonly table: Table; readonly p: number; readonly riskRatio: Ratio | null };
-  /** The two p differ tenfold: age or build period mixes with exposure, and the stratified one holds. */
+  /**
+   * Within strata and risk sets the claims expected differ by a quarter from those expected of as many hulls at random: age or
+   * build period mixes with exposure, and the stratified figures hold. The quarter is a choice of ours.
+   */
   readonly mixedWithAge: boolean;
   /** Time the exposed hulls were watched, in the unit of the ages. */
   readonly watched: number;
@@ -38,17 +42,35 @@ export const rowOf = (ranked: Ranked, judged: Judged, cells: RiskCells, smallest
   const limits = poissonLimits(observed);
   const table = crudeTable(suspect.hulls, judged, cells);
   const crude = { table, p: exactTest(convolve([marginsOf(table)]), table.a).pGreater, riskRatio: riskRatio(table) };
-  const shares = suspect.members[0]?.shares ?? null;
   return {
     ...ranked,
     ratio: { ratio: observed / expected, lower: limits.lower / expected, upper: limits.upper / expected },
     hazardOdds: hazardOddsOf(ranked, cells),
     crude,
-    mixedWithAge: crude.p > 10 * p || p > 10 * crude.p,
-    watched: sumAt(judged.ages, suspect.hulls),
+    mixedWithAge: isMixed(expected, ((table.a + table.c) * suspect.hulls.length) / judged.ages.length),
+    watched: sumAt(judged.ages, suspect.hulls) - (judged.from ? sumAt(judged.from, suspect.hulls) : 0),
     adjusted: smallest && adjustedP(p, smallest),
-    dose: shares && doseTrend(suspect.hulls, shares, judged, cells),
+    dose: doseOf(suspect, judged, cells),
   };
+};
+
+const isMixed = (expected: number, crude: number): boolean => expected > 1.25 * crude || crude > 1.25 * expected;
+
+/** The trend with the largest share that a hull has of a lot of the class, over all hulls that have any of it. */
+const doseOf = ({ members }: SuspectClass, judged: Judged, cells: RiskCells): DoseTrend | null => {
+  const largest = new Map<number, number>();
+  for (const { whole } of members)
+    whole.hulls.forEach((hull, i) => {
+      const share = whole.shares ? (whole.shares[i] as number) : 1;
+      if (share > (largest.get(hull) ?? -1)) largest.set(hull, share);
+    });
+  const hulls = Uint32Array.from(largest.keys()).sort();
+  return doseTrend(
+    hulls,
+    Float64Array.from(hulls, (hull) => largest.get(hull) as number),
+    judged,
+    cells,
+  );
 };
 
 /** Every claim is an event of a risk set. */

@@ -23,7 +23,7 @@ export const roomOf = ({ events }: RiskCells): Uint32Array => new Uint32Array(ev
  * @param room where exposed hulls are counted; used again for another class, it counts that one
  */
 export const tally = (hulls: Uint32Array, cells: RiskCells, room = roomOf(cells)): Tally => {
-  const { counted } = cells;
+  const { counted, before, lastOf } = cells;
   // Hulls that were never at risk are counted in a place of their own before the first cell.
   const counts = room.fill(0);
   let observed = 0;
@@ -33,7 +33,14 @@ export const tally = (hulls: Uint32Array, cells: RiskCells, room = roomOf(cells)
     counts[place] = (counts[place] as number) + 1;
     observed += own & 1;
   }
-  const everAtRisk = hulls.length - (counts[0] as number);
+  let everAtRisk = hulls.length - (counts[0] as number);
+  if (before)
+    for (let i = 0; i < hulls.length; i += 1) {
+      const late = before[hulls[i] as number] as number;
+      if (late < 0) continue;
+      counts[late + 1] = (counts[late + 1] as number) - 1;
+      if (late === lastOf[hulls[i] as number]) everAtRisk -= 1;
+    }
   const exposed = counts.subarray(1);
   sumFromEnds(exposed, cells.ends);
   let [expected, variance, reached] = [0, 0, 0];

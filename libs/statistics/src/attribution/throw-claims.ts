@@ -8,9 +8,11 @@ export interface Thrown {
   readonly worlds: Uint32Array;
 }
 
-/** Throws the claims of every risk set on hulls at risk in it, world by world. */
+/** Throws the claims of every risk set on hulls at risk in it, so often. */
 export const throwClaims = (cells: RiskCells, random: Random, worlds: number): Thrown => {
-  const { order, firstOf } = hullsByRisk(cells);
+  const { order, firstOf, throughOf } = hullsByRisk(cells);
+  if (cells.before)
+    return throwEntered({ ...cells, before: cells.before }, { order, firstOf, throughOf }, random, worlds);
   const all = cells.events.reduce((total, count) => total + count, 0) * worlds;
   const [hulls, inWorld] = [new Uint32Array(all), new Uint32Array(all)];
   let next = 0;
@@ -21,6 +23,30 @@ export const throwClaims = (cells: RiskCells, random: Random, worlds: number): T
         inWorld[next] = world;
         next += 1;
       }
+  return sortedByHull(hulls, inWorld, cells.lastOf.length);
+};
+
+/** The same where hulls come to be at risk later: the hulls of a risk set are gathered once, and all worlds drawn of them. */
+const throwEntered = (
+  cells: RiskCells & { readonly before: Int32Array },
+  { order, firstOf, throughOf }: ByRisk,
+  random: Random,
+  worlds: number,
+): Thrown => {
+  const all = cells.events.reduce((total, count) => total + count, 0) * worlds;
+  const [hulls, inWorld] = [new Uint32Array(all), new Uint32Array(all)];
+  let next = 0;
+  for (let cell = 0; cell < cells.events.length; cell += 1) {
+    const atRisk = order
+      .subarray(firstOf[cell], throughOf[cell])
+      .filter((hull) => (cells.before[hull] as number) < cell);
+    for (let world = 0; world < worlds; world += 1)
+      for (const place of distinct(random, atRisk.length, cells.events[cell] as number)) {
+        hulls[next] = atRisk[place] as number;
+        inWorld[next] = world;
+        next += 1;
+      }
+  }
   return sortedByHull(hulls, inWorld, cells.lastOf.length);
 };
 
@@ -36,12 +62,18 @@ const distinct = (random: Random, n: number, count: number): readonly number[] =
   return [...found];
 };
 
-/** Hulls ordered so that those at risk in a cell stand together, from firstOf the cell on. */
-const hullsByRisk = ({ lastOf, ends }: RiskCells): { order: Uint32Array; firstOf: Uint32Array } => {
+/** Hulls so ordered that those not yet out of risk in a cell stand together, from firstOf the cell to below throughOf. */
+interface ByRisk {
+  readonly order: Uint32Array;
+  readonly firstOf: Uint32Array;
+  readonly throughOf: Uint32Array;
+}
+
+const hullsByRisk = ({ lastOf, ends }: RiskCells): ByRisk => {
   const byLast: number[][] = Array.from(ends, () => []);
   lastOf.forEach((cell, hull) => byLast[cell]?.push(hull));
   const order = new Uint32Array(lastOf.length);
-  const firstOf = new Uint32Array(ends.length);
+  const [firstOf, throughOf] = [new Uint32Array(ends.length), new Uint32Array(ends.length)];
   let first = 0;
   let next = 0;
   for (let cell = ends.length - 1; cell >= 0; cell -= 1) {
@@ -49,8 +81,9 @@ const hullsByRisk = ({ lastOf, ends }: RiskCells): { order: Uint32Array; firstOf
     order.set(byLast[cell] ?? [], next);
     next += byLast[cell]?.length ?? 0;
     firstOf[cell] = first;
+    throughOf[cell] = next;
   }
-  return { order, firstOf };
+  return { order, firstOf, throughOf };
 };
 
 const sortedByHull = (hulls: Uint32Array, worlds: Uint32Array, size: number): Thrown => {

@@ -7,6 +7,8 @@ export interface Built {
   /** Month in which it went into service. */
   readonly inService: number;
   readonly monthsWatched: number;
+  /** Whole months in service from which on it was watched; 0 when left out. */
+  readonly monthsBefore?: number;
   readonly claimMonths: readonly number[];
 }
 
@@ -54,11 +56,16 @@ export const triangle = (hulls: readonly Built[]): Triangle => {
     }
   };
   for (const { hull, atRisk } of alike(hulls))
-    for (let month = 0; month <= hull.monthsWatched; month += 1) add(hull, month, { claims: 0, atRisk });
+    for (let month = hull.monthsBefore ?? 0; month <= hull.monthsWatched; month += 1)
+      add(hull, month, { claims: 0, atRisk });
   for (const hull of hulls)
     for (const month of hull.claimMonths) {
-      if (!(Number.isInteger(month) && month >= 0 && month <= hull.monthsWatched))
-        throw new InputInvalid('claim month', month, `a whole number from 0 to ${hull.monthsWatched}`);
+      if (!(Number.isInteger(month) && month >= (hull.monthsBefore ?? 0) && month <= hull.monthsWatched))
+        throw new InputInvalid(
+          'claim month',
+          month,
+          `a whole number from ${hull.monthsBefore ?? 0} to ${hull.monthsWatched}`,
+        );
       add(hull, month, { claims: 1, atRisk: 0 });
     }
   return { cells, rows, columns, diagonals };
@@ -70,11 +77,11 @@ const cellOf = (cells: Map<number, Counted>, at: number): Counted => {
   return cell;
 };
 
-/** One hull of each three months, with how many there are. */
+/** One hull of each of these months, with how many there are. */
 const alike = (hulls: readonly Built[]): Iterable<{ readonly hull: Built; readonly atRisk: number }> => {
   const found = new Map<string, { hull: Built; atRisk: number }>();
   for (const hull of hulls) {
-    const key = `${hull.built} ${hull.inService} ${hull.monthsWatched}`;
+    const key = `${hull.built} ${hull.inService} ${hull.monthsBefore ?? 0} ${hull.monthsWatched}`;
     const own = found.get(key);
     if (own) own.atRisk += 1;
     else found.set(key, { hull, atRisk: 1 });

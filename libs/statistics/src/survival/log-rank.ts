@@ -31,10 +31,15 @@ export const riskTables = (hulls: readonly Compared[]): readonly Table[] =>
 
 const tableAt = (hulls: readonly Compared[], age: number): Table => {
   const count = (exposed: boolean, claim: boolean): number =>
-    hulls.filter((hull) => hull.exposed === exposed && hull.age >= age && claim === (hull.event && hull.age === age))
-      .length;
+    hulls.filter(
+      (hull) =>
+        hull.exposed === exposed && hull.age >= age && isIn(hull, age) && claim === (hull.event && hull.age === age),
+    ).length;
   return { a: count(true, true), b: count(true, false), c: count(false, true), d: count(false, false) };
 };
+
+/** Whether a hull is watched already at an age above 0. */
+const isIn = ({ from = 0 }: Watched, age: number): boolean => from === 0 || from < age;
 
 /**
  * The log-rank test, stratified: expectations and variances are summed over strata before squaring.

@@ -1,9 +1,10 @@
 import { at } from '../numbers.js';
 
-/** A hull with all its claims: ages of the claims, and the age until which it was watched. */
+/** A hull with all its claims: ages of the claims, and the ages from which (0 when left out) and until which it was watched. */
 export interface Repeated {
   readonly claims: readonly number[];
   readonly until: number;
+  readonly from?: number;
 }
 
 /** Mean number of claims a hull has had by an age. */
@@ -26,17 +27,20 @@ export const meanCumulative = (hulls: readonly Repeated[]): readonly MeanCumulat
   const ages = [...new Set(hulls.flatMap(({ claims }) => claims))].sort((a, b) => a - b);
   const groups = groupsOf(hulls);
   const untils = Float64Array.from(hulls, ({ until }) => until).sort();
+  const entries = Float64Array.from(hulls.flatMap(({ from = 0 }) => (from > 0 ? [from] : []))).sort();
   const deviations = new Float64Array(groups.length);
-  let [mean, over] = [0, 0];
+  let [mean, over, entered] = [0, 0, 0];
   return ages.map((age) => {
     while (over < untils.length && at(untils, over) < age) over += 1;
-    const atRisk = untils.length - over;
+    while (entered < entries.length && at(entries, entered) < age) entered += 1;
+    const atRisk = untils.length - over - (entries.length - entered);
     const counts = groups.map(({ claims }) => claims.filter((claim) => claim === age).length);
     const step = groups.reduce((all, { hulls: alike }, i) => all + alike * at(counts, i), 0) / atRisk;
     mean += step;
     let variance = 0;
-    groups.forEach(({ until, hulls: alike }, i) => {
-      if (until >= age) deviations[i] = at(deviations, i) + (at(counts, i) - step) / atRisk;
+    groups.forEach(({ until, from = 0, hulls: alike }, i) => {
+      if (until >= age && (from === 0 || from < age))
+        deviations[i] = at(deviations, i) + (at(counts, i) - step) / atRisk;
       variance += alike * at(deviations, i) ** 2;
     });
     return { age, atRisk, mean, se: Math.sqrt(variance) };
@@ -47,14 +51,19 @@ interface Group extends Repeated {
   readonly hulls: number;
 }
 
-/** Each hull with a claim by itself; those without any by the age until which they were watched, in which alone they differ. */
+/** Each hull with a claim by itself; those without any by the ages between which they were watched, in which alone they differ. */
 const groupsOf = (hulls: readonly Repeated[]): readonly Group[] => {
-  const quiet = new Map<number, number>();
-  for (const { claims, until } of hulls) if (claims.length === 0) quiet.set(until, (quiet.get(until) ?? 0) + 1);
-  return [
-    ...hulls.filter(({ claims }) => claims.length > 0).map((hull) => ({ ...hull, hulls: 1 })),
-    ...[...quiet].map(([until, count]) => ({ claims: [], until, hulls: count })),
-  ];
+  const quiet = new Map<
+    string,
+    { readonly claims: []; readonly until: number; readonly from: number; hulls: number }
+  >();
+  for (const { claims, until, from = 0 } of hulls) {
+    if (claims.length > 0) continue;
+    const own = quiet.get(`${from} ${until}`);
+    if (own) own.hulls += 1;
+    else quiet.set(`${from} ${until}`, { claims: [], until, from, hulls: 1 });
+  }
+  return [...hulls.filter(({ claims }) => claims.length > 0).map((hull) => ({ ...hull, hulls: 1 })), ...quiet.values()];
 };
 
 /** The mean at an age: that of the last step up to it, 0 before the first. */

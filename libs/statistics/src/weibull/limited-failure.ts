@@ -20,7 +20,8 @@ export interface LimitedFailure extends Weibull {
 export const fitLimitedFailure = (given: readonly Weighted[]): LimitedFailure => {
   const hulls = speaking(given);
   const claims = weightedSum(hulls, ({ event }) => (event ? 1 : 0));
-  const part = claims / weightedSum(hulls, () => 1);
+  const all = weightedSum(hulls, ({ weight }) => (weight > 0 ? 1 : 0));
+  const part = claims / all;
   const plain = fitWeibull(hulls.filter(({ event }) => event));
   const loss = ([p, logEta, logBeta]: readonly number[]): number => -likelihood(hulls, parameters(p, logEta, logBeta));
   const start = [Math.log(part / (1.001 - part)), Math.log(plain.eta), Math.log(plain.beta)];

@@ -18,7 +18,7 @@ export const wordRow = (row: CaseClass | OtherExposure, family: string): Omit<Ro
       exposed: `${exposedWithClaim} / ${exposedWithout}`,
       others: `${othersWithClaim} / ${othersWithout}`,
       p: chance(row.crude.p),
-      differs: row.mixedWithAge ? 'differ tenfold: this one holds' : null,
+      differs: row.mixedWithAge ? 'age or build period mixes with it: this one holds' : null,
     },
   };
 };
