@@ -53,6 +53,31 @@ describe('a warranty', () => {
     expect(warrantyTerm({ ...TERMS, transfer: { carries: true } }, life, asked('2029-05-09')).within).toBe(true);
   });
 
+  it.each([
+    ['is not begun again by a transfer after its end', { carries: false }, '2022-01-01', ['2025-05-01'], '2022-12-31'],
+    ['is not ended before the transfer', { carries: true, untilYears: 2 }, '2020-01-01', ['2023-06-01'], '2023-06-01'],
+    [
+      'goes by the first transfer after its start',
+      { carries: false },
+      '2024-06-01',
+      ['2024-01-01', '2026-01-01'],
+      '2026-01-01',
+    ],
+    [
+      'is not made longer by what would carry over',
+      { carries: true, untilYears: 9 },
+      '2020-01-01',
+      ['2021-01-01'],
+      '2024-12-31',
+    ],
+  ])('%s', (_what, transfer, sold, moves, endsOn) => {
+    const years = endsOn === '2022-12-31' ? 1 : 5;
+    const terms = { ...TERMS, covers: [{ kinds: [], years, bearsPercent: [] }], transfer };
+    const life = [{ what: 'sold to first purchaser', on: sold }, ...moves.map((on) => ({ what: 'transferred', on }))];
+    expect(warrantyTerm(terms, life, asked(sold))).toMatchObject({ within: true, endsOn });
+    expect(warrantyTerm(terms, life, asked(endsOn)).within).toBe(true);
+  });
+
   it('that began on 29 February ends with 28 February', () => {
     const life = [{ what: 'warranty registered', on: '2024-02-29' }];
     expect(warrantyTerm(TERMS, life, asked('2025-02-28', 'sag'))).toMatchObject({ within: true, endsOn: '2025-02-28' });

@@ -52,7 +52,8 @@ const UNKNOWN = { startsOn: null, startsWith: null, endsOn: null, year: null, be
 /**
  * Whether a defect of one kind, reported on a day, is within the terms: computed and shown, never decided.
  *
- * A year ends on the day before its anniversary. A transfer on record ends what does not carry over. Days are those of the
+ * A year ends on the day before its anniversary. The first transfer within the term ends what does not carry over: never
+ * before that day, and never later than the term would have ended without it. Days are those of the
  * plant; throws NotACalendarDate.
  */
 export const warrantyTerm = (
@@ -67,10 +68,9 @@ export const warrantyTerm = (
   if (!startsWith)
     return { ...UNKNOWN, within: null, says: [`When it began is not on record: ${starts.join(', or ')}.`] };
   const startsOn = first(life, startsWith);
-  const moved = transferredOn(life, startsOn);
-  const years = moved === null ? cover.years : yearsAfterTransfer(cover.years, transfer);
-  const lastDay = daysAfter(yearsAfter(startsOn, years), -1);
-  const endsOn = moved !== null && years === 0 ? moved : lastDay;
+  const fullEnd = daysAfter(yearsAfter(startsOn, cover.years), -1);
+  const moved = transferredBetween(life, startsOn, fullEnd);
+  const endsOn = moved === null ? fullEnd : endAfterTransfer({ startsOn, moved, fullEnd }, transfer);
   const year = yearOf(startsOn, reported);
   const within = reported >= startsOn && reported <= endsOn;
   return {
@@ -90,12 +90,28 @@ const first = (life: readonly LifeDay[], what: string): string =>
     .map(({ on }) => requireCalendarDate(on))
     .sort()[0] as string;
 
-const transferredOn = (life: readonly LifeDay[], startsOn: string): string | null =>
-  life.some(({ what, on }) => what === 'transferred' && on >= startsOn) ? first(life, 'transferred') : null;
+/** The first transfer while the term ran: the boat was not sold yet before it, and nothing is left to end after it. */
+const transferredBetween = (life: readonly LifeDay[], startsOn: string, endsOn: string): string | null => {
+  const within = life.filter(({ what, on }) => what === 'transferred' && on >= startsOn && on <= endsOn);
+  return within.length === 0 ? null : first(within, 'transferred');
+};
 
-/** 0: it ends with the transfer. */
-const yearsAfterTransfer = (years: number, { carries, untilYears }: WarrantyTerms['transfer']): number =>
-  carries ? Math.min(years, untilYears ?? years) : 0;
+interface Moved {
+  readonly startsOn: string;
+  readonly moved: string;
+  readonly fullEnd: string;
+}
+
+const endAfterTransfer = (
+  { startsOn, moved, fullEnd }: Moved,
+  { carries, untilYears }: WarrantyTerms['transfer'],
+): string => {
+  if (!carries) return moved;
+  if (untilYears === undefined) return fullEnd;
+  const shortened = daysAfter(yearsAfter(startsOn, untilYears), -1);
+  const end = shortened < moved ? moved : shortened;
+  return end < fullEnd ? end : fullEnd;
+};
 
 const wordTransfer = ({ carries, untilYears }: WarrantyTerms['transfer']): string => {
   if (!carries) return 'the terms end with it.';
