@@ -195,6 +195,25 @@ describe('the end of a hold', () => {
     });
   });
 
+  it('is not the end for a hull that comes to it afterwards: it waits until something is said of it', async () => {
+    const lot = await threeHulls('J');
+    const id = await holdLot(lot);
+    for (const hull of ['J-1', 'J-2', 'J-3']) await say(id, hull, 'checked');
+    await shop.act(`/api/holds/${id}/closings`, { reason: 'done' });
+    const obstacles = async (): Promise<string> =>
+      JSON.stringify((await shop.post('/api/hulls/J-4/releases', shop.envelope({}))).body);
+    await shop.startHull('J-4');
+    expect(await obstacles()).not.toContain('hull-on-hold');
+    await shop.layer('J-4', 'L2', [{ lot, amount: kg(2) }]);
+    expect(await obstacles()).toMatch(/hull-on-hold.*came to the hold on .*after it was closed/);
+    expect((await read(id)).figures).toMatchObject({ reached: 4, open: 1 });
+    const at = `/api/holds/${id}/dispositions`;
+    expect(await refused(at, { hulls: ['J-1', 'J-4'], what: 'checked' })).toEqual([409, '/problems/lifted-already']);
+    await say(id, 'J-4', 'checked');
+    expect(await obstacles()).not.toContain('hull-on-hold');
+    expect((await read(id)).figures).toMatchObject({ reached: 4, open: 0 });
+  });
+
   it('rests on what was said: neither is withdrawn from under it', async () => {
     const lot = await threeHulls('H');
     const id = await holdLot(lot);

@@ -5,6 +5,7 @@ import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findHold, type FoundHold } from '../platform/holds/find-hold.js';
 import { loadHeldHulls } from '../platform/holds/load-held-hulls.js';
 import { recomputingHold } from '../platform/holds/recomputing-hold.js';
+import { standing } from '../platform/facts/standing.js';
 import { loadBalance } from '../platform/store/load-balance.js';
 import { Conflict } from '../platform/refusals.js';
 import { assertOpen } from './assert-open.js';
@@ -51,7 +52,13 @@ const assertAllDisposed = async (fact: Fact, found: FoundHold): Promise<number> 
     throw new Conflict('being-recomputed', 'Where it went is being worked out anew after a correction: close it then.');
   const { rows } = await loadHeldHulls(fact.tx, found);
   const reached = rows.filter((row) => row.reached);
-  const open = reached.filter((row) => !row.disposed).map(({ hull, part }) => hull ?? part ?? '');
+  const done = new Set(rows.filter((row) => row.disposed).map(({ hull, part }) => hull ?? part ?? ''));
+  const open = [
+    ...new Set([
+      ...reached.filter((row) => !row.disposed).map(({ hull, part }) => hull ?? part ?? ''),
+      ...(await stillFaulty(fact, found)).filter((name) => !done.has(name)),
+    ]),
+  ];
   if (open.length > 0)
     throw new Conflict(
       'hulls-not-disposed',
@@ -61,6 +68,19 @@ const assertAllDisposed = async (fact: Fact, found: FoundHold): Promise<number> 
     );
   return reached.length;
 };
+
+/** Where the fault was found and nothing done about it yet, however far the hold was narrowed since. */
+const FAULTY = `
+  select coalesce(n.as_printed, p.number) as name from (
+    select distinct on (coalesce(d.hull_id, d.part_id)) d.hull_id, d.part_id, d.what from fact.hold_disposition d
+    where d.hold_id = $1 and ${standing('d')}
+    order by coalesce(d.hull_id, d.part_id), d.happened_at desc, d.recorded_at desc, d.id desc) newest
+  left join fact.hull_number n on n.hull_id = newest.hull_id and n.kind = 'hull number'
+  left join fact.part p on p.id = newest.part_id
+  where newest.what = 'found' order by 1`;
+
+const stillFaulty = async (fact: Fact, { id }: FoundHold): Promise<readonly string[]> =>
+  (await fact.tx.query<{ name: string }[]>(FAULTY, [id])).map(({ name }) => name);
 
 /** What is left of a lot may be used again once its hold is over. */
 const warnOfRest = async (fact: Fact, { lotId, containerId }: FoundHold): Promise<void> => {

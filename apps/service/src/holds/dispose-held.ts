@@ -7,6 +7,7 @@ import { standing } from '../platform/facts/standing.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findHold, type FoundHold } from '../platform/holds/find-hold.js';
 import { HoldDispositionEntity } from '../platform/holds/hold-facts.entity.js';
+import { loadHeldHulls } from '../platform/holds/load-held-hulls.js';
 import { reachOfHold } from '../platform/holds/reach-of-hold.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { findHull } from '../platform/lookups/find-hull.js';
@@ -21,7 +22,7 @@ interface Named {
   readonly pointer: string;
 }
 
-/** Says of hulls that a hold reaches what was found or done. A judgement without a look is for quality. */
+/** Says of hulls that a hold reaches, or came to it after it was closed, what was found or done. A judgement without a look is for quality. */
 @Injectable()
 export class DisposeHeld {
   constructor(private readonly record: RecordFact) {}
@@ -30,9 +31,10 @@ export class DisposeHeld {
     return this.record.run('held hull disposed', { ...request, hold }, async (fact) => {
       if (request.what === 'cleared') assertAct(fact, 'clear a held hull');
       const found = await findHold(fact.tx, hold);
-      assertOpen(found);
+      if (!found.closed) assertOpen(found);
       const named = await namedIn(fact, request);
       await assertOfHold(fact, found, named);
+      if (found.closed) await assertCameLate(fact, found, named);
       const { what, note = null, evidence = null, doneBy } = request;
       const makers =
         doneBy.length === 0 ? [fact.author.personId] : [...(await findPeople(fact.tx, doneBy, (i) => `/doneBy/${i}`))];
@@ -65,6 +67,13 @@ const looseParts = async (fact: Fact, name: string, pointer: string): Promise<Na
   if (joint !== undefined)
     throw new Unprocessable('part-of-hull', `Part ${name} is in a hull: name the hull.`, pointer);
   return { owner, isHull: false, name, pointer };
+};
+
+/** Of a closed hold, something is said of those alone that came to it afterwards and wait for a word. */
+const assertCameLate = async (fact: Fact, found: FoundHold, named: readonly Named[]): Promise<void> => {
+  const { rows } = await loadHeldHulls(fact.tx, found);
+  const waiting = new Set(rows.filter((row) => row.reached && !row.disposed).map(({ owner }) => owner));
+  if (named.some(({ owner }) => !waiting.has(owner))) assertOpen(found);
 };
 
 /** What the hold has nothing to do with is a slip. What it was narrowed away from, or reached once, may still be said. */

@@ -13,6 +13,8 @@ export interface FoundHold extends HeldOn {
   readonly scope: HoldScope;
   /** It was lifted or closed. */
   readonly ended: boolean;
+  /** It was closed with every hull disposed of: one that comes to it later waits all the same. */
+  readonly closed: boolean;
 }
 
 interface Row {
@@ -44,6 +46,10 @@ export const scopeOf = (hold: string): string => `
 export const hasEnded = (hold: string): string =>
   `exists (select from fact.hold_lift over where over.hold_id = ${hold} and ${standing('over')})`;
 
+/** SQL: a hold was closed, not lifted. */
+const wasClosed = (hold: string): string =>
+  `exists (select from fact.hold_lift over where over.hold_id = ${hold} and over.closed and ${standing('over')})`;
+
 /**
  * Finds a hold by the id of any of its versions.
  *
@@ -56,11 +62,14 @@ export const findHold = async (tx: EntityManager, hold: string): Promise<FoundHo
 
 const toHold = async (tx: EntityManager, row: Row): Promise<FoundHold> => {
   const [scope] = await tx.query<ScopeRow[]>(scopeOf('$1'), [row.root]);
-  const [{ ended }] = await tx.query<[{ ended: boolean }]>(`select ${hasEnded('$1')} as ended`, [row.root]);
+  const [{ ended, closed }] = await tx.query<[{ ended: boolean; closed: boolean }]>(
+    `select ${hasEnded('$1')} as ended, ${wasClosed('$1')} as closed`,
+    [row.root],
+  );
   return {
     ...{ id: row.root, plantId: row.plant_id, lotId: row.lot_id, containerId: row.container_id },
     ...{ equipmentId: row.equipment_id, moldId: row.mold_id, moldState: row.mold_state },
-    ...{ kind: row.kind, reason: row.reason, happenedAt: row.happened_at, ended },
+    ...{ kind: row.kind, reason: row.reason, happenedAt: row.happened_at, ended, closed },
     scope: scope ? toScope(scope) : WHOLE_SCOPE,
   };
 };
@@ -72,15 +81,15 @@ const toScope = (row: ScopeRow): HoldScope => ({
   until: row.made_until?.toISOString() ?? null,
 });
 
-/** Holds in force on anything but a lot, and those on lots whose scope is bounded. */
+/** Holds in force on anything but a lot, those on lots whose scope is bounded, and those that were closed. */
 const BOUNDED = `
   select h.* from fact.hold h left join lateral (${scopeOf('h.root')}) s on true
-  where h.plant_id = $1 and ${standing('h')} and not ${hasEnded('h.root')}
-    and (h.lot_id is null or s.min_share > 0 or s.zone is not null or s.made_from is not null or s.made_until is not null)
+  where h.plant_id = $1 and ${standing('h')} and (not ${hasEnded('h.root')} or ${wasClosed('h.root')})
+    and (h.lot_id is null or ${wasClosed('h.root')} or s.min_share > 0 or s.zone is not null or s.made_from is not null or s.made_until is not null)
     and (h.lot_id is null or h.lot_id = any($2::uuid[]))
   order by h.happened_at, h.id`;
 
-/** The holds for which being of a lot is not enough to say whether they reach a hull. */
+/** The holds for which being of a lot is not enough to say whether a hull waits for them. */
 export const boundedHolds = async (
   tx: EntityManager,
   plantId: string,

@@ -20,7 +20,7 @@ const SAID = `
 
 /**
  * What holds leave in the way of a hull: those of its lots, less those that were narrowed away from it and those under
- * which it is disposed of; and those on equipment, molds and periods that reach it.
+ * which it is disposed of; those on equipment, molds and periods that reach it; and those it came to after they were closed.
  *
  * @param found obstacles so far, with one for each hold on a lot in the hull
  */
@@ -39,7 +39,7 @@ export const withHoldsInTheWay = async (
   for (const hold of await boundedHolds(tx, hull.plant_id, lots)) {
     if (isSettled(hold.id)) continue;
     const [owner] = await reachOfHold(tx, hold, hold.scope, hullId);
-    if (hold.lotId === null && owner?.reached) more.push(await wordObstacle(tx, hold));
+    if ((hold.lotId === null || hold.closed) && owner?.reached) more.push(await wordObstacle(tx, hold));
     if (hold.lotId !== null && !owner?.reached) away.add(hold.id);
   }
   const stays = ({ rule, about }: Obstacle): boolean =>
@@ -49,5 +49,7 @@ export const withHoldsInTheWay = async (
 
 const wordObstacle = async (tx: EntityManager, hold: FoundHold): Promise<Obstacle> => ({
   ...{ rule: 'hull-on-hold', part: null, layer: null, about: hold.id },
-  detail: `${await wordThing(tx, hold.id)} is on hold (${hold.kind}): ${hold.reason}. The hull waits until it is disposed of under the hold.`,
+  detail: hold.closed
+    ? `The hull came to the hold on ${await wordThing(tx, hold.id)} (${hold.kind}: ${hold.reason}) after it was closed: say under that hold what was found or done of it.`
+    : `${await wordThing(tx, hold.id)} is on hold (${hold.kind}): ${hold.reason}. The hull waits until it is disposed of under the hold.`,
 });

@@ -90,8 +90,13 @@ export const loadNoticeState = async (
   };
 };
 
+/** A hull in which the fault was found is concerned, however far the hold was narrowed since. */
+const hadTheFault = ({ said }: HeldRow): boolean => said.some(({ what }) => what === 'found' || what === 'repaired');
+
 const withDays = async (tx: EntityManager, { rows }: HeldHulls): Promise<readonly ConcernedHull[]> => {
-  const reached = rows.filter((row): row is HeldRow & { hull: string } => row.reached && row.hull !== null);
+  const reached = rows.filter(
+    (row): row is HeldRow & { hull: string } => (row.reached || hadTheFault(row)) && row.hull !== null,
+  );
   const instants = [...new Set(reached.flatMap((row) => [row.builtAt ?? row.leftAt ?? row.startedAt, row.startedAt]))];
   const days = await tx.query<{ at: string; day: string }[]>(
     `select x.at, ${dayIn('x.at::timestamptz', 'h.plant_id')} as day
