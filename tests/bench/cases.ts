@@ -64,6 +64,9 @@ const settings = (): CaseSettings => {
   });
 };
 
+/** The plant of the bench goes on beyond any clock. */
+const WHEN = { frozenAt: new Date(), frozenOn: '2040-01-01', lookedOn: '2040-06-01' };
+
 /** Of a larger plant, reading every lot from places takes longer than the service lets a question of the database take. */
 const WALKED_UP_TO = 0.5;
 
@@ -83,7 +86,7 @@ const upToQ = async (db: DataSource, step: Timed, room: Room): Promise<{ inputs:
   const frozen = settings();
   const [plant] = await db.query<[{ id: string }]>('select id from fact.plant');
   const judged = await step('hulls and claims, judged', () =>
-    readAsOne(db, async (tx) => judgeHulls(await loadHulls(tx, plant.id, frozen), frozen, new Date())),
+    readAsOne(db, async (tx) => judgeHulls(await loadHulls(tx, plant.id, frozen), frozen, WHEN)),
   );
   const lots = await step('lots in them', () =>
     readAsOne(db, (tx) => loadLots(tx, judged, leastShareOf(frozen), { room })),
@@ -94,6 +97,7 @@ const upToQ = async (db: DataSource, step: Timed, room: Room): Promise<{ inputs:
     others: [],
     spots: [],
     warrantyCapDays: null,
+    belowWater: null,
   };
   const quick = { ...frozen, attribution: { ...frozen.attribution, weighed: 0, worlds: 0 } };
   const { attribution } = await step('classes, log-rank and q', () => compareLots(inputs, quick));
@@ -106,7 +110,7 @@ const look = async (db: DataSource, how: string, room: Room): Promise<{ inputs: 
   const from = performance.now();
   const { inputs, judged } = await upToQ(db, (what, work) => timed(`${how}: ${what}`, work), room);
   report(`${how}: exposure, classes, log-rank and q, end to end`, performance.now() - from);
-  const others = await timed(`${how}: other exposures`, () => loadOthers(db.manager, judged.ids));
+  const others = await timed(`${how}: other exposures`, () => loadOthers(db.manager, judged));
   return { inputs: { ...inputs, others }, judged };
 };
 

@@ -132,11 +132,19 @@ describe('a case', () => {
   });
 
   it('tests by claims recorded after its settings were frozen when it says so; of the others none counts', async () => {
-    await opened('C-2', { claims: 'recorded after this freeze' });
-    expect(await answered('C-2')).toMatchObject({
-      ...{ verdict: 'no lot stands out', exploratory: false },
-      hulls: { withClaim: 0, before: 7 },
+    const fresh = { claims: 'recorded after this freeze' };
+    const { cutOff: _named, ...unnamed } = FREEZE;
+    await shop.act('/api/cases', { code: 'C-2', title: 'Blisters of the spring' });
+    const path = '/api/cases/C-2/settings';
+    expect((await shop.post(path, shop.envelope({ ...FREEZE, ...fresh }))).body).toMatchObject({
+      ...{ status: 400, errors: [{ pointer: '/cutOff', detail: expect.stringMatching(/^must be after .*left out/) }] },
     });
+    const { result } = await shop.receipt(path, { ...unnamed, ...fresh });
+    expect(result).toMatchObject({ cutOffBecause: expect.stringMatching(/^each look until its own day/) });
+    const { verdict, exploratory, sentences, hulls } = await answered('C-2');
+    expect({ verdict, exploratory }).toEqual({ verdict: 'no lot stands out', exploratory: false });
+    expect(hulls).toMatchObject({ atRisk: 0, withClaim: 0, before: 23 });
+    expect(sentences.at(-1)).toMatch(/^There is nothing to judge yet/);
   });
 
   it('shows where on the hull, and how many more to expect with what is not known', async () => {

@@ -31,9 +31,17 @@ export const caseOf = ({ judged, exposures, molds }: Plant, without: string | nu
   const places = new Map(kept.map((hull, place) => [hull, place]));
   const keptOf = (hulls: Uint32Array): number[] => [...hulls].filter((hull) => places.has(hull));
   return {
-    ...{ watchedUntil: CUT_OFF, exploratory: false, spots: [], warrantyCapDays: null },
+    ...{ watchedUntil: CUT_OFF, exploratory: false, spots: [], warrantyCapDays: null, belowWater: null },
     hulls: kept.map((hull) => hullOf(judged, hull)),
-    leftOut: { prompted: 0, late: 0, before: 0, withoutOrigin: 0, withoutOriginWithClaim: 0, notLaunched: 0 },
+    leftOut: {
+      prompted: 0,
+      late: 0,
+      before: 0,
+      beforeOrigin: 0,
+      withoutOrigin: 0,
+      withoutOriginWithClaim: 0,
+      notLaunched: 0,
+    },
     lots: exposures.map(({ lot, family, hulls, shares }) => ({
       ...{ lot, supplierLot: null, material: null, family },
       hulls: keptOf(hulls).map((hull) => places.get(hull) as number),
@@ -51,6 +59,6 @@ const hullOf = ({ ages, claimed, strata }: Plant['judged'], hull: number): Judge
   const has = claimed[hull] === 1;
   return {
     ...{ number: `H${hull}`, built: monthBefore(age + 60), since: monthBefore(age), stratum: `S${strata[hull]}` },
-    ...{ age, claimed: has, claimAges: has ? [age] : [], until: age },
+    ...{ age, claimed: has, claimAges: has ? [age] : [], until: age, from: 0, running: !has },
   };
 };

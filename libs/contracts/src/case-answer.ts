@@ -32,9 +32,13 @@ const Row = z.object({
   ratio: Ratio.describe('observed over expected'),
   hazardOdds: Ratio.describe('of exposed against other hulls, conditional, exact limits: words go by the lower one'),
   p: z.number().describe('one-sided, exact, within strata'),
-  q: z.number().describe('Benjamini-Hochberg over all that was tested, of every family'),
+  q: z.number().describe('Benjamini-Hochberg over all lots tested, of every family; of other exposures over those'),
   crude: z.object({ table: Table, p: z.number() }),
-  mixedWithAge: z.boolean().describe('claims expected within strata differ by a quarter from those of as many hulls at random: age mixes with exposure, and the stratified figures hold'),
+  mixedWithAge: z
+    .boolean()
+    .describe(
+      'claims expected within strata differ by a quarter from those of as many hulls at random: age mixes with exposure, and the stratified figures hold',
+    ),
   hullYears: z.number(),
 });
 
@@ -52,7 +56,7 @@ export const CaseClass = Row.extend({
   nearlySame: z.array(z.string()).describe('other lots that stand out, in nearly the same hulls'),
   atShares: z
     .array(z.object({ fromShare: z.number(), hulls: z.number(), withClaim: z.number() }))
-    .describe('hulls that hold at least so much of the first lot, so that the threshold is seen to matter or not'),
+    .describe('hulls that hold at least so much of one of the lots, so that the threshold is seen to matter or not'),
   shares: z.object({ least: z.number(), median: z.number(), most: z.number() }).nullable(),
 }).meta({ id: 'CaseClass' });
 export type CaseClass = z.output<typeof CaseClass>;
@@ -69,11 +73,17 @@ export const CaseAnswer = z
       withClaim: z.number().describe('first claims that count'),
       prompted: z.number().describe('left out: a hold or a notice brought them to light'),
       late: z.number().describe('left out: later than what is watched'),
-      before: z.number().describe('left out: recorded before the settings were frozen'),
+      before: z
+        .number()
+        .describe('left out: their claim was known, or their watching over, when the settings were frozen'),
+      beforeOrigin: z
+        .number()
+        .optional()
+        .describe('left out: their first claim is older than their time origin; looks of earlier methods have none'),
       withoutOrigin: z.number(),
-      shareWithoutOrigin: z.number(),
+      shareWithoutOrigin: z.number().describe('of all hulls that were asked for'),
       withoutOriginWithClaim: z.number(),
-      notLaunched: z.number(),
+      notLaunched: z.number().describe('left out: came to their time origin after the day until which is watched'),
       strata: z.number(),
     }),
     watchedUntil: Day,
@@ -86,6 +96,12 @@ export const CaseAnswer = z
       .array(z.object({ hull: z.string(), share: z.number().describe('of the lots that stand out most, in a layer') }))
       .optional()
       .describe('hulls without a claim that hold most of them, at most 20; looks of earlier methods have none'),
+    stable: z
+      .boolean()
+      .optional()
+      .describe(
+        'one class leads under all assumptions; where not, the data cannot say which. Earlier methods have none',
+      ),
     tests: z.number(),
     classes: z.array(CaseClass).describe('the most likely first'),
     untestable: z.object({

@@ -32,6 +32,19 @@ export const GroupForecast = z.object({
     .nullable()
     .describe('fewer than three claims: a range over shapes, never one number'),
   byMonth: z.array(z.number()).describe('expected in each month ahead'),
+  byMonthIntervals: z
+    .array(Limits)
+    .optional()
+    .describe(
+      '90 %, of each month by itself, with what is not known of the parameters; looks of earlier methods have none',
+    ),
+  medianRanks: z
+    .object({ shape: z.number(), scaleDays: z.number() })
+    .nullable()
+    .optional()
+    .describe(
+      'the line through the median ranks, to be drawn and not relied on; null: too few claims, or hulls watched from later on',
+    ),
   sentence: z.string(),
 });
 export type GroupForecast = z.output<typeof GroupForecast>;
@@ -48,7 +61,11 @@ export const CaseForecast = z
         cells: z.array(z.object({ claims: z.number(), atRisk: z.number() })).describe('by months in service, from 0'),
       }),
     ),
-    notLaunched: z.number().describe('hulls that have not left: none of them is in these figures'),
+    notLaunched: z
+      .number()
+      .describe(
+        'hulls that came to their time origin after the day until which is watched: none of them is in these figures',
+      ),
     cannotSay: z.string(),
   })
   .meta({ id: 'CaseForecast' });

@@ -20,7 +20,7 @@ export const CasePlaces = z
     cluster: z
       .object({
         zones: z.array(z.string()),
-        hulls: z.number(),
+        hulls: z.number().describe('each counted once, in the zone of most of its places'),
         expected: z.number(),
         ratio: z.number(),
         p: z.number().describe('simulated, seeded; allows for all windows looked at'),

@@ -40,7 +40,7 @@ export const FreezeCase = Envelope.extend({
   builtTo: Day.optional(),
   origin: z.enum(CASE_ORIGINS).default('left the place of manufacture'),
   cutOff: Day.optional().describe(
-    'default: the day before the first hold on a lot of these hulls, else the day it is frozen',
+    'default: the day before the first hold that reached hulls of the case which had left, or before the first letter to one; else the day it is frozen. Where claims recorded after the freeze alone count, it must be later than it; default then: each look until its own day. No look goes further than its own day',
   ),
   reportLagDays: z
     .number()
@@ -62,7 +62,9 @@ export const FreezeCase = Envelope.extend({
   claims: z
     .enum(['all', 'recorded after this freeze'])
     .default('all')
-    .describe('only claims recorded after the settings can test them'),
+    .describe(
+      'only claims recorded after the settings can test them: then hulls are at risk from the day after the freeze on, and a claim that was noticed until it does not count',
+    ),
   seed: z.number().int().min(0).max(4_294_967_295).default(1),
   worlds: z.number().int().min(99).max(19_999).default(1_999),
   reason: Text,

@@ -84,7 +84,7 @@ export const anInquiry = (changes: Partial<InquiryView> = {}): InquiryView => ({
   ahead: {
     says: [['Warranty', 'no claim counts beyond 1826 days']],
     groups: [aGroup()],
-    months: [{ month: '2026-10', expected: [0.2] }],
+    months: [{ month: '2026-10', expected: [0.2], limits: [{ lower: 0, upper: 1 }] }],
     cannotSay: 'It goes on as it went.',
   },
   next: ['Test retained samples of VE-118, by licensed practice.'],

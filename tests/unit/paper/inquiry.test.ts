@@ -27,7 +27,7 @@ describe('an inquiry report', () => {
       ...['VE-118', '6 of 7 hulls', '3.3', '1.2 to 7.2', 'p 0.00007', 'q 0.00042', 'strong', 'observed / expected'],
       ...['The raw table beside it', '6 / 1', '0 / 16', 'they agree', 'What each class is', 'AR-60622-1'],
       ...['Share, and how sure', '1 %: 6 of 8', '3 % to 100 %', 'z 1.9', '0.98 to 0.999', 'adjusted p 0.002'],
-      ...['Lots that cannot be judged', 'MAT-A', 'The fewest lots', 'Runner-up', 'MAT-B'],
+      ...['Lots that cannot be judged', 'MAT-A', 'Lots that together go with most claims', 'Runner-up', 'MAT-B'],
       ...['What else they have in common', 'No people', 'MO-1', 'does not stand out'],
       ...['Where on the hull', 'port', 'midship, inner half, port', 'Where nobody looked'],
       ...['how many more to expect', '1826 days', 'Hulls without a claim', '90 % interval', '2026-10', '0.20'],
@@ -59,7 +59,7 @@ describe('an inquiry report', () => {
     const { bookmarks, roles } = await structureOf(bytes);
     expect(bookmarks).toEqual([
       ...['Claims by build month and months in service', 'Hulls that are compared', 'How it is judged'],
-      ...['Lots compared', 'Lots that cannot be judged', 'The fewest lots that go with most claims'],
+      ...['Lots compared', 'Lots that cannot be judged', 'Lots that together go with most claims'],
       ...['What else they have in common', 'Where on the hull', 'By age, and how many more to expect'],
       ...['What the data cannot say', 'What would settle it', 'Methods and their sources', 'To work it out again'],
     ]);
@@ -91,7 +91,10 @@ describe('an inquiry report', () => {
 
   it('holds 100 classes, 600 months, long names and any script, without text over text', async () => {
     const ratio = { ratio: 1e9, lower: 0, upper: null };
-    const months = Array.from({ length: 24 }, (_, i) => ({ month: `M${i}`, expected: [i * 1e6, null, 0.1] }));
+    const months = Array.from({ length: 24 }, (_, i) => ({
+      ...{ month: `M${i}`, expected: [i * 1e6, null, 0.1] },
+      limits: [{ lower: i * 1e5, upper: i * 1e7 }, null, { lower: 0, upper: 3 }],
+    }));
     const paper = await draw({
       title: `${LONG_NAME} ${OTHER_SCRIPTS}`,
       triangle: aTriangle(600, 300),

@@ -19,11 +19,20 @@ const THREAD = {
 
 const hulls = Array.from({ length: 24 }, (_, i) => ({
   ...{ number: `H${i}`, built: '2025-01', stratum: `S${i % 2}`, since: '2025-02', age: 300 + i, claimed: i < 5 },
-  ...{ claimAges: i < 5 ? [300 + i] : [], until: 400 + i },
+  ...{ claimAges: i < 5 ? [300 + i] : [], until: 400 + i, from: 0, running: i >= 5 },
 }));
 const inputs: CaseInputs = {
   ...{ watchedUntil: '2026-06-30', exploratory: false, hulls, others: [], spots: [], warrantyCapDays: null },
-  leftOut: { prompted: 0, late: 0, before: 0, withoutOrigin: 0, withoutOriginWithClaim: 0, notLaunched: 0 },
+  belowWater: null,
+  leftOut: {
+    prompted: 0,
+    late: 0,
+    before: 0,
+    beforeOrigin: 0,
+    withoutOrigin: 0,
+    withoutOriginWithClaim: 0,
+    notLaunched: 0,
+  },
   lots: [
     {
       lot: 'Ä "1"',

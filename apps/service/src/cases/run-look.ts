@@ -14,7 +14,7 @@ import { answerApart } from './answer/answer-apart.js';
 import { CaseAnswerEntity } from './case.entity.js';
 import type { CaseInputs } from './inputs/case-inputs.js';
 import { inputsText } from './inputs/inputs-text.js';
-import { judgeHulls } from './inputs/judge-hulls.js';
+import { judgeHulls, type Frozen } from './inputs/judge-hulls.js';
 import { loadHulls } from './inputs/load-hulls.js';
 import { loadLots } from './inputs/load-lots.js';
 import { loadOthers } from './inputs/load-others.js';
@@ -24,18 +24,20 @@ import { STEPS } from './look-job.js';
 import { leastShareOf, type CaseSettings } from './settings.js';
 
 const ASKED = `
-  select k.id, s.settings, s.recorded_at as "frozenAt", j.person_id as "personId", j.device_id as "deviceId", j.plant_id as "plantId",
+  select k.id, s.settings, s.recorded_at as "frozenAt",
+    to_char(s.recorded_at at time zone p.time_zone, 'YYYY-MM-DD') as "frozenOn",
+    to_char(k.recorded_at at time zone p.time_zone, 'YYYY-MM-DD') as "lookedOn", j.person_id as "personId", j.device_id as "deviceId", j.plant_id as "plantId",
     'stated' as identity, '{}'::text[] as roles, d.code as device, coalesce(w.badge, '') as badge,
     to_char(date_trunc('milliseconds', clock_timestamp()) at time zone 'UTC', 'YYYY-MM-DD"T"HH24:MI:SS.MS"Z"') as now
   from fact.case_look k join fact.case_settings s on s.id = k.settings_id join fact.journal j on j.id = k.entry_id
+  join fact.plant p on p.id = s.plant_id
   join fact.device d on d.root = j.device_id and ${standing('d')}
   left join fact.person w on w.root = j.person_id and ${standing('w')}
   where k.id = $1 and not exists (select from fact.case_answer a where a.look_id = k.id)`;
 
-interface Asked extends Author {
+interface Asked extends Author, Frozen {
   readonly id: string;
   readonly settings: CaseSettings;
-  readonly frozenAt: Date;
   readonly device: string;
   readonly now: string;
 }
@@ -103,14 +105,15 @@ export class RunLook {
   }
 }
 
-const inputsOf = async (tx: EntityManager, { plantId, settings, frozenAt }: Asked, room: Room): Promise<CaseInputs> => {
-  const judged = judgeHulls(await loadHulls(tx, plantId, settings), settings, frozenAt);
+const inputsOf = async (tx: EntityManager, asked: Asked, room: Room): Promise<CaseInputs> => {
+  const { plantId, settings } = asked;
+  const judged = judgeHulls(await loadHulls(tx, plantId, settings), settings, asked);
   const { ids, hulls, leftOut, watchedUntil, exploratory } = judged;
   return {
     ...{ watchedUntil, exploratory, hulls, leftOut },
     lots: await loadLots(tx, judged, leastShareOf(settings), { room }),
-    others: await loadOthers(tx, ids),
-    spots: await loadSpots(tx, ids, settings.kind),
-    warrantyCapDays: await loadWarrantyCap(tx, plantId, settings.models, settings.kind),
+    others: await loadOthers(tx, judged),
+    ...(await loadSpots(tx, ids, settings.kind, judged)),
+    warrantyCapDays: await loadWarrantyCap(tx, plantId, settings, judged.origins),
   };
 };

@@ -2,7 +2,7 @@ import type { CASE_ORIGINS, CASE_STRATA, FreezeCase } from '@hull-record/contrac
 import { SETTINGS, type AttributionSettings } from '@hull-record/statistics';
 
 /** Raised whenever the same inputs would give another answer. */
-export const METHOD = 'hulls by lots, 4';
+export const METHOD = 'hulls by lots, 5';
 
 /** Shares at which the exposed hulls are shown, whatever the threshold of the test. */
 export const SHOWN_SHARES = [0.01, 0.05, 0.2] as const;

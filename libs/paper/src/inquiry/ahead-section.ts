@@ -92,10 +92,18 @@ export const monthsBlocks = (fonts: Fonts, { months, groups }: AheadView): reado
       rows.map((row) => [
         cell(row.month, 'code'),
         bar(row, most),
-        ...row.expected.map((value) => cell(value === null ? 'no one number' : value.toFixed(2), 'code')),
+        ...row.expected.map((value, i) => cell(expectedWords(value, row.limits[i] ?? null), 'code')),
       ]),
     );
-  }).flatMap((block) => [subHeading(fonts, 'First claims expected in each month ahead'), block]);
+  }).flatMap((block) => [
+    subHeading(fonts, 'First claims expected in each month ahead, 90 % of each month by itself'),
+    block,
+  ]);
+
+const expectedWords = (value: number | null, limits: MonthView['limits'][number]): string => {
+  if (value === null) return 'no one number';
+  return limits === null ? value.toFixed(2) : `${value.toFixed(2)} (${limits.lower} to ${limits.upper})`;
+};
 
 const bar = ({ month, expected }: MonthView, most: number): Cell => {
   const value = expected[0] ?? 0;

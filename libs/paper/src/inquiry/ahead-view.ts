@@ -8,10 +8,11 @@ export interface AheadView {
   readonly cannotSay: string;
 }
 
-/** A month ahead: first claims expected in it, of each group in their order; null where no single number is given. */
+/** A month ahead: first claims expected in it with their 90 % interval, of each group in their order; null where none is given. */
 export interface MonthView {
   readonly month: string;
   readonly expected: readonly (number | null)[];
+  readonly limits: readonly ({ readonly lower: number; readonly upper: number } | null)[];
 }
 
 /** Hulls that are watched together. */

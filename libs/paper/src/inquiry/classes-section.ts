@@ -9,8 +9,8 @@ import { axisRow, ratioCell, STANDS } from './forest.js';
 import { ratioAxis } from './ratio-axis.js';
 
 const CRUDE_SAYS =
-  'The raw table takes all hulls at once, whatever their age and build period. Where it and the stratified test differ ' +
-  'tenfold, age or build period goes with what is compared, and the stratified test holds.';
+  'The raw table takes all hulls at once, whatever their age and build period. Where a word stands ' +
+  'beside it, age or build period goes with what is compared, and the stratified test holds.';
 
 const TOGETHER_SAYS =
   'Lots in exactly the same hulls are one class: no figure can tell them apart. To tell them apart takes retained samples of ' +

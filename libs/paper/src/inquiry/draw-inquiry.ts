@@ -121,7 +121,7 @@ const untestable = (fonts: Fonts, { untestable: { says, rows } }: InquiryView): 
 const cover = (fonts: Fonts, { cover: { steps, unexplained } }: InquiryView): readonly Block[] => [
   ...listed(
     fonts,
-    'The fewest lots that go with most claims',
+    'Lots that together go with most claims',
     tableOf(steps, (all) =>
       table(
         fonts,

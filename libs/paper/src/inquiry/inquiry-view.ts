@@ -49,7 +49,7 @@ export interface UntestableView {
   }[];
 }
 
-/** The fewest classes that go with most claims. */
+/** Classes that together go with most claims, taken one after the other. */
 export interface CoverView {
   readonly steps: readonly {
     readonly named: string;

@@ -40,6 +40,22 @@ const poissonAtOnce = (random: Random, mean: number): number => {
   return count;
 };
 
+/**
+ * A binomial count of n trials of one chance, by waiting times between successes: never above n, and as many draws as there
+ * are successes.
+ */
+export const binomialCount = (random: Random, n: number, chance: number): number => {
+  if (chance > 0.5) return n - binomialCount(random, n, 1 - chance);
+  if (!(chance > 0)) return 0;
+  const log = Math.log1p(-chance);
+  let count = 0;
+  for (let trial = waited(random, log); trial <= n; trial += waited(random, log)) count += 1;
+  return count;
+};
+
+/** Trials up to and with the next success. */
+const waited = (random: Random, log: number): number => 1 + Math.floor(Math.log(unit(random)) / log);
+
 /** The quantile of numbers: linear between the two nearest (type 7 of Hyndman and Fan 1996). */
 export const quantile = (ordered: ArrayLike<number>, share: number): number => {
   const place = share * (ordered.length - 1);

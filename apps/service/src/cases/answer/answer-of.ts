@@ -1,4 +1,5 @@
 import type { CaseAnswer } from '@hull-record/contracts';
+import { sharesOf } from '@hull-record/statistics';
 import type { CaseInputs } from '../inputs/case-inputs.js';
 import type { CaseSettings } from '../settings.js';
 import { compareLots, named } from './compare-lots.js';
@@ -21,29 +22,30 @@ export const answerOf = async (
   tell: (step: number) => Promise<void> = () => Promise.resolve(),
 ): Promise<CaseAnswer> => {
   await tell(2);
-  const { attribution, part } = compareLots(inputs, settings);
+  const { attribution, leader: shown, part } = compareLots(inputs, settings);
   await tell(3);
   const apart = otherExposures(inputs, settings);
   await tell(4);
   const places = placesOfCase(inputs, settings);
   await tell(5);
-  const leader = attribution.rows.find(({ strength }) => strength !== 'none');
+  const { leader } = attribution;
   const leading = leader ? { named: named(leader.suspect), hulls: leader.suspect.hulls } : null;
   const forecast = forecastOfCase(inputs, settings, leading);
   const hulls = countsOf(inputs);
   const { exploratory } = inputs;
+  const shares = leader && sharesOf(leader.suspect);
   const claimless = [...(leader?.suspect.hulls ?? [])].flatMap((place, i) => {
     const hull = inputs.hulls[place];
-    return hull && !hull.claimed ? [{ hull: hull.number, share: leader?.suspect.members[0]?.shares?.[i] ?? 1 }] : [];
+    return hull?.running ? [{ hull: hull.number, share: shares?.[i] ?? 1 }] : [];
   });
   const toInspect = claimless.sort((a, b) => b.share - a.share).slice(0, HULLS_TO_INSPECT);
   return {
     ...{ method: settings.method, hulls, watchedUntil: inputs.watchedUntil, exploratory, ...part },
-    sentences: sentencesOf(part, hulls, exploratory),
-    cannotSay: cannotSay(part, hulls, exploratory),
+    sentences: sentencesOf({ ...part, leader: shown }, hulls, exploratory),
+    cannotSay: cannotSay({ ...part, leader: shown }, hulls, exploratory),
     ...{
       next: nextSteps(
-        part,
+        shown,
         toInspect.map(({ hull }) => hull),
       ),
       toInspect,
@@ -53,7 +55,8 @@ export const answerOf = async (
 };
 
 const countsOf = ({ hulls, leftOut }: CaseInputs): CaseAnswer['hulls'] => {
-  const all = hulls.length + leftOut.withoutOrigin;
+  const { withoutOrigin, notLaunched, before, beforeOrigin } = leftOut;
+  const all = hulls.length + withoutOrigin + notLaunched + before + beforeOrigin;
   return {
     atRisk: hulls.length,
     withClaim: hulls.filter(({ claimed }) => claimed).length,

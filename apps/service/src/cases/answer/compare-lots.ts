@@ -1,5 +1,13 @@
 import type { CaseAnswer, CaseClass } from '@hull-record/contracts';
-import { attribute, lotsOf, type Attribution, type JudgedClass, type SuspectClass } from '@hull-record/statistics';
+import {
+  attribute,
+  leaderOf,
+  lotsOf,
+  sharesOf,
+  type Attribution,
+  type JudgedClass,
+  type SuspectClass,
+} from '@hull-record/statistics';
 import type { CaseInputs, LotInHulls } from '../inputs/case-inputs.js';
 import { type CaseSettings, SHOWN_SHARES } from '../settings.js';
 import { figure, judgedArrays } from './judged-arrays.js';
@@ -8,7 +16,9 @@ import { rowFigures } from './row-figures.js';
 /** Lots compared: the part of the answer that is about them, and the attribution behind it. */
 export interface Compared {
   readonly attribution: Attribution;
-  readonly part: Pick<CaseAnswer, 'verdict' | 'tests' | 'classes' | 'untestable' | 'cover'>;
+  readonly part: Pick<CaseAnswer, 'verdict' | 'stable' | 'tests' | 'classes' | 'untestable' | 'cover'>;
+  /** The class that the verdict is given for. */
+  readonly leader: CaseClass | null;
 }
 
 /** So many classes that cannot be judged are named one by one. */
@@ -26,12 +36,14 @@ export const compareLots = ({ hulls, lots }: CaseInputs, { attribution: frozen }
   const told = new Map(lots.map((lot) => [keyOf(lot), lot]));
   const claimed = hulls.map(({ claimed: has }) => has);
   const nameAt = (place: number): string => namedWithPlaces(attribution.weighedClasses[place]?.suspect as SuspectClass);
+  const classes = attribution.rows.map((row) => classOf(row, told, claimed));
   return {
     attribution,
+    leader: leaderOf(classes),
     part: {
-      verdict: attribution.verdict,
+      ...{ verdict: attribution.verdict, stable: attribution.stable },
       tests: attribution.tests,
-      classes: attribution.rows.map((row) => classOf(row, told, claimed)),
+      classes,
       untestable: {
         count: attribution.untestable.length,
         classes: [...attribution.untestable]
@@ -74,20 +86,23 @@ const classOf = (row: JudgedClass, told: ReadonlyMap<string, LotInHulls>, claime
     const { supplierLot = null, material = null } = told.get(keyOf({ lot, family })) ?? {};
     return { lot, supplierLot, material, family };
   });
-  const [first] = row.suspect.members;
-  const whole = first && told.get(keyOf(first));
+  const wholes = row.suspect.members.flatMap((member) => told.get(keyOf(member)) ?? []);
+  const shares = sharesOf(row.suspect);
   return {
     ...rowFigures(row, named(row.suspect)),
     ...{ lots: [...lotsOf(row.suspect)].sort(), members, adjustedP: row.adjusted, posterior: row.posterior },
     ...{ strength: row.strength, nearlySame: [...row.nearlySame].sort() },
     dose: row.dose && { z: row.dose.z, p: row.dose.p },
-    atShares: SHOWN_SHARES.map((fromShare) => atShare(whole, fromShare, claimed)),
-    shares: row.suspect.members[0]?.shares ? spread(row.suspect.members[0].shares) : null,
+    atShares: SHOWN_SHARES.map((fromShare) => atShare(wholes, fromShare, claimed)),
+    shares: shares && spread(shares),
   };
 };
 
-const atShare = (lot: LotInHulls | undefined, fromShare: number, claimed: readonly boolean[]) => {
-  const places = Array.from(lot?.hulls ?? []).filter((_, i) => (lot?.shares[i] ?? 0) >= fromShare);
+/** Hulls that have at least so much of one of the lots of a class. */
+const atShare = (lots: readonly LotInHulls[], fromShare: number, claimed: readonly boolean[]) => {
+  const places = [
+    ...new Set(lots.flatMap(({ hulls, shares }) => Array.from(hulls).filter((_, i) => (shares[i] ?? 0) >= fromShare))),
+  ];
   return { fromShare, hulls: places.length, withClaim: places.filter((place) => claimed[place]).length };
 };
 

@@ -3,6 +3,9 @@ import {
   alike,
   claimsByStep,
   expectedClaims,
+  forecastSteps,
+  medianRankLine,
+  medianRanks,
   FEWEST_CLAIMS,
   fitLimitedFailure,
   fitWeibull,
@@ -13,6 +16,7 @@ import {
   weibayes,
   type Random,
   type Running,
+  type Watched,
   type Weighted,
 } from '@hull-record/statistics';
 import type { JudgedHull } from '../inputs/case-inputs.js';
@@ -33,9 +37,11 @@ export const forecastGroup = (
   hulls: readonly JudgedHull[],
   { random, warrantyCapDays }: GroupAhead,
 ): GroupForecast => {
-  const watched = hulls.map(({ age, claimed }) => ({ age, event: claimed }));
+  const watched = hulls.map(({ age, from, claimed }) => ({ age, from, event: claimed }));
   const together = alike(watched);
-  const running = together.filter(({ event }) => !event).map(({ age, weight }): Running => ({ age, hulls: weight }));
+  const running = alike(hulls.filter((hull) => hull.running).map(({ age }) => ({ age, event: false }))).map(
+    ({ age, weight }): Running => ({ age, hulls: weight }),
+  );
   const cap = warrantyCapDays === null ? {} : { warrantyEnd: warrantyCapDays };
   const ahead = { horizon: MONTHS_AHEAD * MONTH_DAYS, ...cap };
   const withClaim = watched.filter(({ event }) => event).length;
@@ -45,19 +51,36 @@ export const forecastGroup = (
     curve: kaplanMeier(watched).map(({ age, atRisk, survival, band }) => ({
       ...{ days: age, atRisk, without: survival, lower: band.lower, upper: band.upper },
     })),
-    meanClaims: meanCumulative(hulls.map(({ claimAges, until }) => ({ claims: claimAges, until }))).map(
+    meanClaims: meanCumulative(hulls.map(({ claimAges, from, until }) => ({ claims: claimAges, from, until }))).map(
       ({ age, ...step }) => ({ days: age, ...step }),
     ),
   };
   if (!fit) return { ...known, ...tooFew(together, running, ahead, withClaim) };
   const { expected, plugIn, withParameters } = forecastClaims(fit, running, ahead, { random });
-  const byMonth = claimsByStep(fit, running, { step: MONTH_DAYS, steps: MONTHS_AHEAD, ...cap });
+  const months = { step: MONTH_DAYS, steps: MONTHS_AHEAD, ...cap };
+  const limited = limitedOf(together);
   return {
     ...known,
-    weibull: { shape: fit.beta, scaleDays: fit.eta, aic: fit.aic, limited: limitedOf(together) },
-    ...{ expected, interval: withParameters, plugIn, range: null, byMonth: [...byMonth] },
-    sentence: `${withClaim} of ${hulls.length} hulls have a claim; within ${MONTHS_AHEAD} months ${expected.toFixed(1)} more first claims are expected, ${withParameters.lower} to ${withParameters.upper} with 90 % (parameters uncertain).`,
+    weibull: { shape: fit.beta, scaleDays: fit.eta, aic: fit.aic, limited },
+    ...{ expected, interval: withParameters, plugIn, range: null },
+    byMonth: [...claimsByStep(fit, running, months)],
+    byMonthIntervals: [...forecastSteps(fit, running, months, { random })],
+    medianRanks: plottedLine(watched),
+    sentence: `${withClaim} of ${hulls.length} hulls have a claim; within ${MONTHS_AHEAD} months ${expected.toFixed(1)} more first claims are expected, ${withParameters.lower} to ${withParameters.upper} with 90 % (parameters uncertain).${limited && limited.aic < fit.aic ? MIXED : ''}`,
   };
+};
+
+/** Said where a fit with sound hulls among them is better. */
+const MIXED =
+  ' These hulls are not all alike: that only a part of them carries the flaw fits better, and this number then runs too high; go by the hulls with and without what leads.';
+
+/** A line to be drawn; where hulls were watched from later ages on, ranks do not tell shares. */
+const plottedLine = (hulls: readonly Watched[]): GroupForecast['medianRanks'] => {
+  if (hulls.some(({ from = 0 }) => from > 0)) return null;
+  const points = medianRanks(hulls);
+  if (new Set(points.map(({ age }) => age)).size < 2) return null;
+  const { beta, eta } = medianRankLine(points);
+  return { shape: beta, scaleDays: eta };
 };
 
 const tried = <T>(work: () => T): T | null => {
@@ -87,8 +110,9 @@ const tooFew = (
   const lower = Math.min(...fits.map(({ best }) => (best ? expectedClaims(best, running, ahead) : 0)));
   const upper = Math.max(...fits.map(({ bound }) => expectedClaims(bound, running, ahead)));
   return {
-    ...{ weibull: null, expected: null, interval: null, plugIn: null, byMonth: [] },
+    ...{ weibull: null, expected: null, interval: null, plugIn: null, byMonth: [], byMonthIntervals: [] },
+    medianRanks: null,
     range: { lower, upper, shapes: [...SHAPES] },
-    sentence: `${withClaim} claims are too few for one number: between ${lower.toFixed(1)} and ${upper.toFixed(1)} more within ${MONTHS_AHEAD} months, by shapes from ${SHAPES[0]} to ${SHAPES.at(-1)}.`,
+    sentence: `${withClaim < FEWEST_CLAIMS ? `${withClaim} claims are too few` : `${withClaim} claims, too close in age, do not do`} for one number: between ${lower.toFixed(1)} and ${upper.toFixed(1)} more within ${MONTHS_AHEAD} months, by shapes from ${SHAPES[0]} to ${SHAPES.at(-1)}.`,
   };
 };

@@ -40,15 +40,16 @@ export const forecastOfCase = (
     triangle: triangleOf(inputs),
     notLaunched: inputs.leftOut.notLaunched,
     cannotSay:
-      'It goes on as it went: another season, a notice or a repair changes it. Far ahead it rests on the shape of the fit alone.',
+      'Groups are fitted each by itself and do not add up to all hulls. It goes on as it went: another season, a notice or a repair changes it. Far ahead it rests on the shape of the fit alone.',
   };
 };
 
 const triangleOf = ({ hulls }: CaseInputs): CaseForecast['triangle'] => {
   const { cells } = triangle(
-    hulls.map(({ built, since, until, claimAges }) => ({
+    hulls.map(({ built, since, from, until, claimAges }) => ({
       built: monthNumber(built),
       inService: monthNumber(since),
+      monthsBefore: Math.floor(from / MONTH_DAYS),
       monthsWatched: Math.floor(until / MONTH_DAYS),
       claimMonths: claimAges.map((age) => Math.floor(age / MONTH_DAYS)),
     })),

@@ -8,12 +8,14 @@ export const judgedArrays = (hulls: readonly JudgedHull[]): Judged & { readonly 
   const ages = new Float64Array(hulls.length);
   const claimed = new Uint8Array(hulls.length);
   const strata = new Uint32Array(hulls.length);
+  const late = hulls.some(({ from }) => from > 0);
   hulls.forEach((hull, i) => {
     ages[i] = hull.age;
     claimed[i] = hull.claimed ? 1 : 0;
     strata[i] = numbers.get(hull.stratum) ?? 0;
   });
-  return { ages, claimed, strata, strataCount: names.length };
+  const from = late ? { from: Float64Array.from(hulls, (hull) => hull.from) } : {};
+  return { ages, ...from, claimed, strata, strataCount: names.length };
 };
 
 /** A figure as JSON can hold it: null where it has no bound or cannot be told. */

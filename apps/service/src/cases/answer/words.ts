@@ -1,16 +1,22 @@
 import type { CaseAnswer, CaseClass } from '@hull-record/contracts';
 
+/** The class that the verdict is given for: the one that all words are about. */
+interface Led {
+  readonly leader: CaseClass | null;
+}
+
 const percent = (share: number): string => `${(100 * share).toPrecision(3)} %`;
 
 /** What was found, in words that say no more than the figures. */
 export const sentencesOf = (
-  { verdict, classes, tests, cover }: Pick<CaseAnswer, 'verdict' | 'classes' | 'tests' | 'cover'>,
+  { verdict, leader, tests, cover }: Pick<CaseAnswer, 'verdict' | 'tests' | 'cover'> & Led,
   hulls: { readonly atRisk: number; readonly withClaim: number },
   exploratory: boolean,
 ): string[] => {
   const counted = `${hulls.withClaim} of ${hulls.atRisk} hulls at risk have a first claim that counts; ${tests} classes of lots were tested.`;
-  const [leader] = classes;
   const word = exploratory && verdict === 'strong' ? 'strong, exploratory' : verdict;
+  if (hulls.withClaim === 0)
+    return [counted, 'There is nothing to judge yet: no claim counts. See why claims and hulls were left out.'];
   if (verdict === 'no lot stands out' || !leader) return [counted, 'No lot stands out.'];
   const together =
     leader.lots.length > 1 ? [`${leader.named} are in exactly the same hulls: the data cannot say which of them.`] : [];
@@ -21,7 +27,7 @@ export const sentencesOf = (
     ...together,
     ...(covered
       ? [
-          `It covers ${covered.explains} claims; ${cover.unexplained.length} ${cover.unexplained.length === 1 ? 'is' : 'are'} covered by nothing.`,
+          `${covered.named} covers ${covered.explains} claims by itself; ${cover.unexplained.length} ${cover.unexplained.length === 1 ? 'is' : 'are'} covered by no class.`,
         ]
       : []),
   ];
@@ -32,7 +38,7 @@ const oddsOf = ({ hazardOdds: { lower } }: CaseClass): string =>
 
 /** What the data cannot say. */
 export const cannotSay = (
-  { classes, untestable }: Pick<CaseAnswer, 'classes' | 'untestable'>,
+  { leader, untestable, stable, verdict }: Pick<CaseAnswer, 'verdict' | 'stable' | 'untestable'> & Led,
   hulls: CaseAnswer['hulls'],
   exploratory: boolean,
 ): string[] => [
@@ -45,8 +51,16 @@ export const cannotSay = (
   ...(untestable.count > 0
     ? [`${untestable.count} classes cannot be judged: they are in nearly all hulls of their strata, or in too few.`]
     : []),
-  ...(classes[0] && classes[0].nearlySame.length > 0
-    ? [`${classes[0].nearlySame.join(', ')} are in nearly the same hulls, and can hardly be told apart from it.`]
+  ...(leader && leader.nearlySame.length > 0
+    ? [
+        `${leader.nearlySame.join(', ')} are in nearly the same hulls, and can hardly be told apart from ${leader.named}.`,
+      ]
+    : []),
+  ...(verdict === 'the data cannot say which' && stable === false
+    ? ['Under other assumptions about the background and about how many lots are bad, another class leads.']
+    : []),
+  ...(hulls.beforeOrigin
+    ? [`${hulls.beforeOrigin} hulls have a claim from before their time origin and are left out: look at those days.`]
     : []),
   ...(hulls.withoutOrigin > 0
     ? [
@@ -56,8 +70,7 @@ export const cannotSay = (
 ];
 
 /** What would settle it next. */
-export const nextSteps = ({ classes }: Pick<CaseAnswer, 'classes'>, claimless: readonly string[]): string[] => {
-  const [leader] = classes.filter(({ strength }) => strength !== 'none');
+export const nextSteps = (leader: CaseClass | null, claimless: readonly string[]): string[] => {
   if (!leader) return ['Wait for more claims, or compare by another kind or time origin.'];
   return [
     `Test retained samples of ${leader.lots.join(', ')}${leader.nearlySame.length > 0 ? `, and of ${leader.nearlySame.join(', ')}` : ''}, by licensed practice.`,

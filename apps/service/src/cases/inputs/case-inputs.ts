@@ -4,6 +4,8 @@ export interface JudgedHull {
   /** Month in which it was begun, YYYY-MM. */
   readonly built: string;
   readonly stratum: string;
+  /** Age from which on it was watched; 0 unless claims until the settings were frozen are set aside. */
+  readonly from: number;
   /** Month of its time origin, YYYY-MM. */
   readonly since: string;
   /** At its first claim, or until which it was watched. */
@@ -12,13 +14,18 @@ export interface JudgedHull {
   /** Ages of all its claims, repeated ones too, and until when it was watched for them. */
   readonly claimAges: readonly number[];
   readonly until: number;
+  /** May still have a first claim: not scrapped, and without any claim of the kind, of whatever origin. */
+  readonly running: boolean;
 }
 
 /** What became of the hulls and claims that do not count. */
 export interface LeftOut {
   readonly prompted: number;
   readonly late: number;
+  /** Their claim was known, or their watching over, when the settings were frozen. */
   readonly before: number;
+  /** Their first claim is older than their time origin. */
+  readonly beforeOrigin: number;
   readonly withoutOrigin: number;
   readonly withoutOriginWithClaim: number;
   readonly notLaunched: number;
@@ -60,5 +67,7 @@ export interface CaseInputs {
   readonly lots: readonly LotInHulls[];
   readonly others: readonly OtherInHulls[];
   readonly spots: readonly SpotOnHull[];
+  /** Of faults of the bottom: what part of the girth of these hulls lies below the waterline; else null, or not known. */
+  readonly belowWater: number | null;
   readonly warrantyCapDays: number | null;
 }

@@ -20,7 +20,9 @@ export interface JudgedHulls {
   readonly hulls: readonly JudgedHull[];
   readonly leftOut: LeftOut;
   readonly watchedUntil: string;
-  /** Some claim that counts was recorded before the settings were frozen. */
+  /** The last day on which a claim that counts may have been reported. */
+  readonly reportedBy: string;
+  /** Some hull with a claim that counts had one on record before the settings were frozen. */
   readonly exploratory: boolean;
 }
 
@@ -37,18 +39,39 @@ const NONE: readonly number[] = [];
 const agesOf = (claims: readonly ClaimOfHull[], origin: number, last: number): readonly number[] =>
   claims.filter((claim) => !claim.prompted && claim.on <= last).map(({ on }) => ageOf(origin, on));
 
+/** When the settings were frozen, and the days of the plant on which that was and on which the look is. */
+export interface Frozen {
+  readonly frozenAt: Date;
+  readonly frozenOn: string;
+  readonly lookedOn: string;
+}
+
 /**
- * Judges the hulls of a case: one time origin for all, watched until the cut-off less the report lag, one first claim each.
+ * Judges the hulls of a case: one time origin for all, watched until the cut-off or the day of the look, whichever is sooner,
+ * less the report lag; one first claim each. A claim that was reported after the cut-off does not count, whenever it was
+ * noticed: from then on people look and remember otherwise.
  *
- * A hull whose first claim was prompted is watched until then; one that is scrapped, until that day. Hulls without the
- * origin, or that came to it later, are not at risk, and are counted.
+ * A hull whose first claim was prompted is watched until then; one that a letter reached until it was mailed; one that is
+ * scrapped until that day. Hulls without the origin, that came to it later, or whose first claim is older than it, are not
+ * at risk, and are counted. Where claims recorded after the freeze alone count, hulls without a claim until then are at risk
+ * from the day after it on: before, none could have had a claim that counts.
  */
-export const judgeHulls = (of: HullsOfCase, settings: CaseSettings, frozenAt: Date): JudgedHulls => {
-  const watchedUntil = daysAfter(settings.cutOff, -settings.reportLagDays);
-  const end = dayOf(watchedUntil);
+export const judgeHulls = (of: HullsOfCase, settings: CaseSettings, when: Frozen): JudgedHulls => {
+  const cutOff = settings.cutOff < when.lookedOn ? settings.cutOff : when.lookedOn;
+  const watchedUntil = daysAfter(cutOff, -settings.reportLagDays);
+  const [end, reportedEnd] = [dayOf(watchedUntil), dayOf(cutOff)];
+  const begin = settings.claims === 'recorded after this freeze' ? dayOf(when.frozenOn) : -Infinity;
   const months = new Months();
   const strata = new Strata(settings);
-  const leftOut = { prompted: 0, late: 0, before: 0, withoutOrigin: 0, withoutOriginWithClaim: 0, notLaunched: 0 };
+  const leftOut = {
+    prompted: 0,
+    late: 0,
+    before: 0,
+    beforeOrigin: 0,
+    withoutOrigin: 0,
+    withoutOriginWithClaim: 0,
+    notLaunched: 0,
+  };
   const [ids, origins]: [string[], number[]] = [[], []];
   const parts: { readonly numbers: number[]; readonly places: number[] } = { numbers: [], places: [] };
   const hulls: JudgedHull[] = [];
@@ -56,28 +79,34 @@ export const judgeHulls = (of: HullsOfCase, settings: CaseSettings, frozenAt: Da
   for (const row of of.hulls) {
     const origin = dayOfLife(row, settings.origin);
     const claims = of.claims.get(row.id) ?? UNCLAIMED;
-    const first = claims[0];
     if (origin === null) {
       leftOut.withoutOrigin += 1;
-      if (first) leftOut.withoutOriginWithClaim += 1;
+      if (claims.length > 0) leftOut.withoutOriginWithClaim += 1;
       continue;
     }
     if (origin > end) {
       leftOut.notLaunched += 1;
       continue;
     }
-    const early = first !== undefined && new Date(first.recordedAt) <= frozenAt;
-    if (early && settings.claims === 'recorded after this freeze') {
+    if (claims.some(({ on }) => on < origin)) {
+      leftOut.beforeOrigin += 1;
+      continue;
+    }
+    const first = claims.find(({ on, reported }) => on <= end && reported <= reportedEnd);
+    const prompted = first?.prompted === true;
+    const claimed = first !== undefined && !prompted;
+    const reached = Math.min(row.scrapped ?? Infinity, of.letters.get(row.id) ?? Infinity);
+    const last = Math.min(end, prompted ? first.on : Infinity, reached);
+    const early = claims.some(({ recordedAt }) => new Date(recordedAt) <= when.frozenAt);
+    const from = Math.max(0, begin - origin);
+    const known = begin > -Infinity && (early || claims.some(({ on }) => on <= begin));
+    if (known || (begin > -Infinity && Math.max(last, claimed ? first.on : 0) <= Math.max(begin, origin - 1))) {
       leftOut.before += 1;
       continue;
     }
-    const late = first !== undefined && first.on > end;
-    const prompted = first !== undefined && !late && first.prompted;
-    leftOut.late += late ? 1 : 0;
+    leftOut.late += claims.length > 0 && !first ? 1 : 0;
     leftOut.prompted += prompted ? 1 : 0;
-    const claimed = first !== undefined && !late && !prompted;
     exploratory ||= claimed && early;
-    const last = Math.min(end, prompted ? first.on : Infinity, row.scrapped ?? Infinity);
     const until = ageOf(origin, last);
     const age = claimed ? ageOf(origin, first.on) : until;
     for (const part of row.parts) {
@@ -92,11 +121,13 @@ export const judgeHulls = (of: HullsOfCase, settings: CaseSettings, frozenAt: Da
       built,
       since: months.of(origin),
       stratum: strata.of(row.model, built),
+      from,
       age,
       claimed,
       until: claimed ? Math.max(until, age) : until,
-      claimAges: first === undefined ? NONE : agesOf(claims, origin, last),
+      claimAges: first === undefined ? NONE : agesOf(claims, origin, Math.max(last, claimed ? first.on : last)),
+      running: claims.length === 0 && row.scrapped === null,
     });
   }
-  return { ids, origins, parts, hulls, leftOut, watchedUntil, exploratory };
+  return { ids, origins, parts, hulls, leftOut, watchedUntil, reportedBy: cutOff, exploratory };
 };

@@ -9,7 +9,7 @@ import { Apart } from './apart.js';
 import { ClassShown } from './class-shown.js';
 import { Cover } from './cover.js';
 import { Curves } from './curves.js';
-import { familyOf } from './figures.js';
+import { familyOf, leaderOf } from './figures.js';
 import { Forecast } from './forecast.js';
 import { Forest } from './forest.js';
 import { NextSteps } from './next-steps.js';
@@ -21,7 +21,8 @@ import { Untestable } from './untestable.js';
 export const AnswerShown = ({ answer }: { readonly answer: CaseAnswer }) => {
   const { t } = useWords();
   const { forecast, places, classes } = answer;
-  const [leader, ...others] = classes.filter(({ strength }) => strength !== 'none');
+  const leader = leaderOf(classes);
+  const others = classes.filter((each) => each !== leader && each.strength !== 'none');
   return (
     <>
       <Word answer={answer} />
@@ -109,7 +110,7 @@ const Sentences = ({ of }: { readonly of: readonly string[] }) => (
 );
 
 /** Which hulls and claims it rests on, and which were left out. */
-const Counts = ({ answer: { hulls, watchedUntil, tests, method } }: { readonly answer: CaseAnswer }) => {
+const Counts = ({ answer: { hulls, watchedUntil, tests, stable, method } }: { readonly answer: CaseAnswer }) => {
   const { t, percent } = useWords();
   return (
     <Facts
@@ -119,6 +120,7 @@ const Counts = ({ answer: { hulls, watchedUntil, tests, method } }: { readonly a
         [t('cases.prompted'), hulls.prompted],
         [t('cases.late'), hulls.late],
         [t('cases.before'), hulls.before],
+        [t('cases.beforeOrigin'), hulls.beforeOrigin],
         [
           t('cases.withoutOrigin'),
           t('cases.countAndShare', { count: hulls.withoutOrigin, share: percent(hulls.shareWithoutOrigin) }),
@@ -127,6 +129,7 @@ const Counts = ({ answer: { hulls, watchedUntil, tests, method } }: { readonly a
         [t('cases.notLaunched'), hulls.notLaunched],
         [t('cases.strataCount'), hulls.strata],
         [t('cases.tests'), tests],
+        [t('cases.stable'), stable === undefined ? undefined : t(stable ? 'cases.isStable' : 'cases.isUnstable')],
         [t('cases.watchedUntil'), <CalendarDay at={watchedUntil} />],
         [t('cases.method'), method],
       ]}

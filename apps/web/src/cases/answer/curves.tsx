@@ -63,7 +63,7 @@ const Without = ({ groups }: GroupsProps) => {
       }
     >
       <PlotFrame along={along} up={up} write={percent} names={groups.map(({ group }) => group)} styleOf={styleOf} />
-      {groups.map(({ group, curve }, i) => (
+      {groups.map(({ group, curve, medianRanks }, i) => (
         <g key={group}>
           <path
             className={`band-of ${styleOf(i)}`}
@@ -76,11 +76,24 @@ const Without = ({ groups }: GroupsProps) => {
             className={`curve ${styleOf(i)}`}
             d={stepsOf([{ days: 0, value: 1 }, ...curve.map(({ days, without }) => ({ days, value: without }))], at)}
           />
+          {medianRanks ? <path className="ranked" d={lineOf(medianRanks, curve.at(-1)?.days ?? 0, at)} /> : null}
         </g>
       ))}
     </Drawing>
   );
 };
+
+/** The line of the median ranks, as the share without a claim, up to the last claim. */
+const lineOf = (
+  { shape, scaleDays }: NonNullable<GroupForecast['medianRanks']>,
+  lastDays: number,
+  at: (step: Step) => { readonly x: number; readonly y: number },
+): string =>
+  Array.from({ length: 41 }, (_, i) => {
+    const days = (i * lastDays) / 40;
+    const { x, y } = at({ days, value: Math.exp(-((days / scaleDays) ** shape)) });
+    return `${i === 0 ? 'M' : 'L'}${x.toFixed(1)} ${y.toFixed(1)}`;
+  }).join('');
 
 const MeanClaims = ({ groups }: GroupsProps) => {
   const { t, figure } = useWords();

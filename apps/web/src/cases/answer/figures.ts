@@ -17,3 +17,7 @@ export const ratioWords = ({ ratio, lower, upper }: Ratio, { figure, t }: Words)
   const side = (value: number | null): string => (value === null ? t('cases.noBound') : figure(value));
   return t('cases.ratioWithin', { ratio: side(ratio), lower: side(lower), upper: side(upper) });
 };
+
+/** The class that the verdict is given for: the first strong one, or else the first that stands out. */
+export const leaderOf = (classes: readonly CaseClass[]): CaseClass | undefined =>
+  classes.find(({ strength }) => strength === 'strong') ?? classes.find(({ strength }) => strength !== 'none');

@@ -42,7 +42,7 @@ const [WIDTH, HEIGHT, LEFT, TOP, FOOT] = [620, 190, 56, 20, 150];
 const OneGroup = ({ of }: { readonly of: GroupForecast }) => {
   const words = useWords();
   const { t, figure } = words;
-  const { byMonth, weibull } = of;
+  const { byMonth, byMonthIntervals = [], weibull, medianRanks } = of;
   const up = evenScale(Math.max(0.01, ...byMonth), FOOT, TOP);
   const wide = (WIDTH - LEFT) / Math.max(1, byMonth.length);
   return (
@@ -67,8 +67,12 @@ const OneGroup = ({ of }: { readonly of: GroupForecast }) => {
               columns={[
                 { head: t('cases.monthAhead'), cell: ({ month }) => month, names: true, class: 'n' },
                 { head: t('cases.expectedClaims'), cell: ({ expected }) => figure(expected), class: 'r n' },
+                {
+                  head: t('cases.monthInterval'),
+                  cell: ({ interval }) => (interval === undefined ? '–' : limitWords(interval, words)),
+                },
               ]}
-              rows={byMonth.map((expected, i) => ({ expected, month: i + 1 }))}
+              rows={byMonth.map((expected, i) => ({ expected, interval: byMonthIntervals[i], month: i + 1 }))}
             />
           }
         >
@@ -110,6 +114,7 @@ const OneGroup = ({ of }: { readonly of: GroupForecast }) => {
             weibull === null ? null : t('cases.monthsLong', { months: figure(monthsOf(weibull.scaleDays)) }),
           ],
           [t('cases.limited'), weibull?.limited ? words.percent(weibull.limited.share) : null],
+          [t('cases.medianRanks'), medianRanks ? figure(medianRanks.shape) : null],
         ]}
       />
     </div>

@@ -4,11 +4,12 @@ import { HullLink, LotLink } from '../../record/links.js';
 import { Joined } from '../../ui/joined.js';
 import { Said } from '../../words/text.js';
 import { useWords } from '../../words/use-words.js';
+import { leaderOf } from './figures.js';
 
 /** What would settle it, with the ways to the lots, the hulls that hold them, and the hulls to look at. */
 export const NextSteps = ({ answer: { next, classes, toInspect = [] } }: { readonly answer: CaseAnswer }) => {
   const { t, percent } = useWords();
-  const [leader] = classes.filter(({ strength }) => strength !== 'none');
+  const leader = leaderOf(classes);
   return (
     <>
       <ul className="plain sentences">

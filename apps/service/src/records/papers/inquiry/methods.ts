@@ -29,7 +29,7 @@ export const METHODS: readonly MethodView[] = [
   },
   {
     what: 'Raw table',
-    how: 'Fisher’s exact test, one-sided, of all hulls at once; a flag where its p and the stratified one differ tenfold.',
+    how: 'Fisher’s exact test, one-sided, of all hulls at once; a flag where claims expected within strata differ by a quarter from those of as many hulls at random.',
     source: 'Fisher 1935; Agresti 2002, section 3.5',
   },
   {
@@ -39,17 +39,17 @@ export const METHODS: readonly MethodView[] = [
   },
   {
     what: 'Posterior',
-    how: 'Over sets of bad lots: a hull of age t is spared by a bad lot with 1 - theta w F(t), w its share, F what has shown by t; what is not recorded may have a hazard of its own in each stratum, at a price (method 2). Gone through over background and prior; the least and the most are shown.',
+    how: 'Over sets of bad lots: a hull of age t is spared by a bad lot with 1 - theta w F(t), w its share (the largest of the lots of a class), F what has shown by t; what is not recorded may have a hazard of its own in each stratum, at a price. Gone through over background and prior; the least and the most are shown.',
     source:
       'Pearl 1988 (noisy-or); Abreu and van Gemund 2010; grid of assumptions: a choice of the builder of this program',
   },
   {
     what: 'More of it',
-    how: 'Log-rank test for a trend in share, within the exposed hulls alone.',
+    how: 'Log-rank test for a trend in share, within the hulls that have any of it, those below the threshold too.',
     source: 'Tarone 1975',
   },
   {
-    what: 'Fewest lots',
+    what: 'Cover',
     how: 'Greedy cover, with the runner-up of every step. An explanation to look at, not a proof.',
     source: 'Aldridge, Johnson and Scarlett 2019',
   },

@@ -22,7 +22,7 @@ export const wordAhead = (forecast: CaseForecast, costs: readonly CostRow[]): Ah
         ? 'no terms say until when claims count: none is left out for its age'
         : `no claim counts beyond an age of ${forecast.warrantyCapDays} days`,
     ],
-    ['Not in service', `${hulls(forecast.notLaunched)}: in none of these figures`],
+    ['Not there yet', `${hulls(forecast.notLaunched)} that came to their time origin later: in none of these figures`],
     ...costs.map(({ currency, claims, mean }): Said => ['Cost', costOf(forecast, { currency, claims, mean })]),
     ...(costs.length === 0 ? [['Cost', 'of no decided claim of this kind a cost is on record'] as const] : []),
   ],
@@ -32,6 +32,7 @@ export const wordAhead = (forecast: CaseForecast, costs: readonly CostRow[]): Ah
     : Array.from({ length: forecast.monthsAhead }, (_, i) => ({
         month: monthAfter(forecast.from, i),
         expected: forecast.groups.map(({ byMonth }) => byMonth[i] ?? null),
+        limits: forecast.groups.map(({ byMonthIntervals = [] }) => byMonthIntervals[i] ?? null),
       })),
   cannotSay: forecast.cannotSay,
 });
@@ -66,6 +67,14 @@ const wordGroup = (group: Group): GroupView => ({
       ? []
       : [['Range', `${limits(group.range)}, over Weibull shapes ${group.range.shapes.join(', ')}`] as const]),
     ...weibullOf(group),
+    ...(group.medianRanks
+      ? [
+          [
+            'Median ranks',
+            `line through them, for comparison alone: shape ${decimal(group.medianRanks.shape, 2)}, scale ${decimal(group.medianRanks.scaleDays, 0)} days`,
+          ] as const,
+        ]
+      : []),
   ],
   mean: group.meanClaims.map(({ days, mean, se }) => ({
     ...{ days, mean, lower: Math.max(0, mean - Z * se), upper: mean + Z * se },

@@ -46,7 +46,10 @@ export const wordClass = (row: CaseClass): ClassView => ({
     row.posterior === null
       ? 'posterior: not weighed'
       : `posterior ${likely(row.posterior.least)} to ${likely(row.posterior.most)}, typically ${likely(row.posterior.typical)}`,
-  dose: row.dose === null ? 'shares do not vary' : `trend z ${decimal(row.dose.z, 2)}, p ${chance(row.dose.p)}`,
+  dose:
+    row.dose === null
+      ? 'no trend can be told: shares do not vary, or no claim stands between them'
+      : `trend z ${decimal(row.dose.z, 2)}, p ${chance(row.dose.p)}`,
   shares:
     row.shares === null
       ? 'not told'

@@ -12,16 +12,24 @@ export const wordHulls = ({ hulls: counted, watchedUntil }: CaseAnswer): readonl
   [
     'Without origin',
     `${hulls(counted.withoutOrigin)} left out (${share(counted.shareWithoutOrigin)} of all): the day of the time origin is not on ` +
-      `record; ${counted.withoutOriginWithClaim} of them with a claim`,
+      `record, as of hulls still in the plant; ${counted.withoutOriginWithClaim} of them with a claim`,
   ],
-  [
-    'Not there yet',
-    `${hulls(counted.notLaunched)} left out: they came to their time origin after that day, or not yet`,
-  ],
+  ['Not there yet', `${hulls(counted.notLaunched)} left out: they came to their time origin after that day`],
   [
     'Prompted',
     `${hulls(counted.prompted)} whose first claim a hold or a notice brought to light: watched until then, as without a claim`,
   ],
   ['Late', `${hulls(counted.late)} whose first claim came to light after that day: as without a claim until it`],
-  ['Before freezing', `${hulls(counted.before)} left out: their claim was recorded before the settings were frozen`],
+  [
+    'Before freezing',
+    `${hulls(counted.before)} left out: their claim was known, or their watching over, when the settings were frozen`,
+  ],
+  ...(counted.beforeOrigin === undefined
+    ? []
+    : [
+        [
+          'Older claim',
+          `${hulls(counted.beforeOrigin)} left out: their first claim is older than their time origin`,
+        ] as const,
+      ]),
 ];
