@@ -206,3 +206,17 @@ it('keeps every digest when a later migration adds a column', async () => {
   await service.asOwner(`alter table fact.${row?.table ?? ''} add column added_later text`);
   expect(await digestInDatabase(service, row?.table ?? '', row?.id ?? '')).toBe(row?.sha256);
 });
+
+describe('a lot on which a duty to notify rests', () => {
+  it('is not withdrawn: its hold would go with it, and the decision would hang in the air', async () => {
+    const lot = await shop.receive('HELD-1', 'RES-VE');
+    const hold = await shop.act('/api/lots/HELD-1/holds', { kind: 'safety', reason: 'gel time' });
+    const discoveredOn = shop.tick().slice(0, 10);
+    await shop.act(`/api/holds/${hold}/duty-decisions`, {
+      ...{ decision: 'none', discoveredOn, decidedBy: 'QUA-1', why: 'not used yet' },
+    });
+    const refused = await shop.post('/api/corrections', shop.envelope({ corrects: lot, reason: 'entered twice' }));
+    expect(refused).toMatchObject({ status: 409, body: { type: '/problems/duty-rests-on-this' } });
+    expect((await shop.get(`/api/holds/${hold}/duty`)).status).toBe(200);
+  });
+});

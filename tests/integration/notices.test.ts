@@ -120,6 +120,24 @@ describe('the worked test of lot G-17 (trade facts section 2.1)', () => {
     ]);
   });
 
+  it('was given, mailed and reported after what it rests on: a mistyped year is refused with its field', async () => {
+    const path = '/api/notices/DN-1/mailings';
+    const early = { class: 'first-class mail', recipients: [{ hull: 'H2', dealer: 'NLM' }], ...at('2025-03-20') };
+    const told = async (where: string, fields: Fields): Promise<unknown> =>
+      ((await shop.post(where, shop.envelope(fields))).body['errors'] as unknown as unknown[])[0];
+    const before = { pointer: '/happenedAt', detail: expect.stringMatching(/is from 2026-0.* on: .*before it/) };
+    expect(await told(path, early)).toEqual(before);
+    expect(await told(`/api/holds/${hold}/notices`, { code: 'DN-9', contents: CONTENTS, ...at('2025-03-10') })).toEqual(
+      before,
+    );
+    expect(await told(`/api/holds/${hold}/scopes`, { minShare: 0.5, reason: 'x', ...at('2025-03-10') })).toEqual(
+      before,
+    );
+    expect(
+      await told('/api/notices/DN-1/reports', { what: 'initial', sentOn: '2025-03-20', ...at('2026-03-21') }),
+    ).toMatchObject({ pointer: '/sentOn', detail: expect.stringContaining('discovery is 2026-03-02') });
+  });
+
   it('goes to dealers, first purchasers and later owners, by the class of mail that each may have', async () => {
     const to = (hull: string, owner: string, proof: string): Fields => ({ hull, owner: owners[owner], proof });
     const faster = { class: 'more expeditious, in writing', ...at('2026-03-20') };

@@ -21,7 +21,7 @@ export const TERMS: Fields = {
 
 const claimed = async (shop: Shop, n: string): Promise<string> => {
   await shop.startHull(n);
-  return shop.act(`/api/hulls/${n}/claims`, FILED);
+  return shop.act(`/api/hulls/${n}/claims`, { ...FILED, ...today(shop) });
 };
 
 /** A dealer with a hull; the badge is the one who files. */
@@ -50,6 +50,12 @@ export const REPAIRED: Fields = {
   note: 'struck a piling',
 };
 
+/** Days of a claim of a hull that was begun just now. */
+const today = (shop: Shop): Fields => {
+  const day = shop.tick().slice(0, 10);
+  return { reportedOn: day, noticedOn: day };
+};
+
 /** A valid request for each write about claims and warranty, and about outside repairs that dealers report. */
 export const CLAIMS: Readonly<Record<string, MakeSample>> = {
   setWarrantyTerms: async (_shop, _n) => ({
@@ -59,12 +65,20 @@ export const CLAIMS: Readonly<Record<string, MakeSample>> = {
   }),
   fileClaim: async (shop, n) => {
     await shop.startHull(n);
-    return { path: `/api/hulls/${n}/claims`, fields: { ...FILED, dealer: 'NLM' }, other: { symptoms: 'others' } };
+    return {
+      path: `/api/hulls/${n}/claims`,
+      fields: { ...FILED, ...today(shop), dealer: 'NLM' },
+      other: { symptoms: 'others' },
+    };
   },
   fileOwnClaim: async (shop, n) => {
     await shop.startHull(n);
     const by = await dealerOf(shop, n);
-    return { path: `/api/own-hulls/${n}/claims`, fields: { ...FILED, ...by }, other: { symptoms: 'others' } };
+    return {
+      path: `/api/own-hulls/${n}/claims`,
+      fields: { ...FILED, ...today(shop), ...by },
+      other: { symptoms: 'others' },
+    };
   },
   acknowledge: async (shop, n) => {
     await releasedHull(shop, n);
@@ -82,7 +96,7 @@ export const CLAIMS: Readonly<Record<string, MakeSample>> = {
   addOwnClaimPhoto: async (shop, n) => {
     await shop.startHull(n);
     const by = await dealerOf(shop, n);
-    const claim = await shop.act(`/api/own-hulls/${n}/claims`, { ...FILED, ...by });
+    const claim = await shop.act(`/api/own-hulls/${n}/claims`, { ...FILED, ...today(shop), ...by });
     const path = `/api/own-hulls/${n}/claims/${claim}/photos`;
     return { path, fields: { shows: 'HIN plate', ...by }, other: STATION, photo: await photo() };
   },

@@ -105,6 +105,12 @@ describe('the dates of a notice', () => {
     ]);
   });
 
+  it('have the initial report with the notice: on the day on which that was given, when it is sooner (179.13)', () => {
+    const given = { discoveredOn: '2026-03-02', notifiedOn: '2026-03-10' };
+    expect(told(given, '2026-03-10')[1]).toEqual(['initial report', '2026-03-10', 'due', 0]);
+    expect(told(given, '2026-03-12')[1]).toEqual(['initial report', '2026-03-10', 'late', -2]);
+  });
+
   it('stand beside the earliest day from which somebody might argue', () => {
     const days = [
       { on: '2026-02-20', what: 'hold placed' },

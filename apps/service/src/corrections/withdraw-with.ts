@@ -1,7 +1,11 @@
 import { CorrectionEntity } from '../platform/facts/correction.entity.js';
 import type { Fact } from '../platform/facts/fact.js';
 import { standing } from '../platform/facts/standing.js';
+import { assertWithdrawable } from './assert-withdrawable.js';
 import { GOES_WITH } from './correctable.js';
+
+/** Goes with another fact, and has itself what must not lose it: a duty to notify and a notice rest on a hold. */
+const STANDS_FOR_OTHERS: ReadonlySet<string> = new Set(['hold']);
 
 /** Withdraws what cannot stand without a fact that is withdrawn: a layer that was never made used nothing. */
 export const withdrawWith = async (
@@ -20,6 +24,8 @@ export const withdrawWith = async (
       CorrectionEntity,
       rows.map((row) => ({ corrects: row.id, correctsTable: dependent, replacement: null, reason })),
     );
+    if (STANDS_FOR_OTHERS.has(dependent))
+      for (const row of rows) await assertWithdrawable(fact.tx, dependent, row.root);
     for (const row of rows) await withdrawWith(fact, dependent, row.id, row.root, reason);
   }
 };

@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { NarrowHold as Request } from '@hull-record/contracts';
 import { isSameScope, widerFields, type HoldScope } from '@hull-record/trade';
 import type { Fact } from '../platform/facts/fact.js';
+import { assertNotBefore } from '../platform/facts/assert-not-before.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findHold, type FoundHold } from '../platform/holds/find-hold.js';
 import { reachOfHold } from '../platform/holds/reach-of-hold.js';
@@ -22,6 +23,7 @@ export class NarrowHold {
       ]);
       const found = await findHold(fact.tx, hold);
       assertOpen(found);
+      assertNotBefore(fact, found.happenedAt, 'The hold');
       const scope = narrowed(found, request);
       await writeScope(fact, found.id, await nextTurn(fact, found.id), scope, request.reason);
       const reach = await reachOfHold(fact.tx, found, scope);

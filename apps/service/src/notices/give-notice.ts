@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { GiveNotice as Request } from '@hull-record/contracts';
+import { assertNotBefore } from '../platform/facts/assert-not-before.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findHold } from '../platform/holds/find-hold.js';
 import { loadHeldHulls } from '../platform/holds/load-held-hulls.js';
@@ -23,6 +24,7 @@ export class GiveNotice {
           'no-duty',
           'No duty to notify is decided for this hold: the responsible person decides it first.',
         );
+      assertNotBefore(fact, found.happenedAt, 'The hold');
       const { code, contents } = request;
       await fact.insert(NoticeEntity, { holdId: found.id, code, contents });
       const { addressees } = await loadNoticeState(fact.tx, null, held, discoveredOn);

@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { MailNotice as Request } from '@hull-record/contracts';
 import { mayGoBy } from '@hull-record/trade';
 import type { Fact } from '../platform/facts/fact.js';
+import { assertNotBefore } from '../platform/facts/assert-not-before.js';
 import { RecordFact, type Receipt } from '../platform/facts/record-fact.js';
 import { findByCode } from '../platform/lookups/find-by-code.js';
 import { findHull } from '../platform/lookups/find-hull.js';
@@ -20,6 +21,7 @@ export class MailNotice {
   run(notice: string, request: Request): Promise<Receipt<{ mailed: number }>> {
     return this.record.run('notice mailed', { ...request, notice }, async (fact) => {
       const loaded = await loadNotice(fact.tx, notice);
+      assertNotBefore(fact, loaded.notice.happenedAt, 'The notice');
       const rows = [];
       for (const [i, asked] of request.recipients.entries()) {
         const { hullId, to } = await recipientOf(fact, loaded, asked, `/recipients/${i}`);

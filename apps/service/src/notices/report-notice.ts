@@ -28,6 +28,12 @@ export class ReportNotice {
 const assertSent = ({ duty, state }: LoadedNotice, { what, sentOn }: Request): void => {
   if (sentOn > duty.today)
     throw new Unprocessable('not-sent-yet', `Today is ${duty.today}: record it when it is sent.`, '/sentOn');
+  if (duty.discoveredOn !== null && sentOn < duty.discoveredOn)
+    throw new Unprocessable(
+      'before-discovery',
+      `The day of discovery is ${duty.discoveredOn}: no report was sent before it. Look at the day and the year.`,
+      '/sentOn',
+    );
   const initial = state.reports.find((report) => report.what === 'initial');
   if (what === 'follow-up' && (initial === undefined || sentOn < initial.sentOn))
     throw new Unprocessable(

@@ -65,11 +65,13 @@ const dueDate = (
 export const noticeDates = (facts: DutyFacts, today: string): readonly DueDate[] => {
   const { discoveredOn, notifiedOn, initialReportOn, followUpOn } = facts;
   const due = discoveredOn === null ? null : noticeDue(discoveredOn);
+  // With the notice, and so on the day on which it was given when that is sooner.
+  const reportDue = due !== null && notifiedOn !== null && notifiedOn < due ? notifiedOn : due;
   // Only what was reported starts the second clock: a report that is owed has no day to count from.
   const again = discoveredOn === null || initialReportOn === null ? null : followUpDue(initialReportOn);
   return [
     dueDate('notice', due, notifiedOn, today, '33 CFR 179.05'),
-    dueDate('initial report', due, initialReportOn, today, '33 CFR 179.13, concurrently with the notice'),
+    dueDate('initial report', reportDue, initialReportOn, today, '33 CFR 179.13, concurrently with the notice'),
     dueDate('follow-up report', again, followUpOn, today, '33 CFR 179.15(a)'),
   ];
 };
