@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from '@jest/globals';
+import type { HoldPage } from '@hull-record/contracts';
 import { kg, type Shop } from '../support/shop.js';
 import { axeFindings } from '../support/web/axe.js';
 import { Hand } from '../support/web/hand.js';
@@ -17,7 +18,7 @@ beforeAll(
     setStageOf(async (stage) => {
       shop = await stage.open();
       await shop.act('/api/people', { badge: 'WAR-1', name: 'Person WAR-1', roles: ['warranty'] });
-      await shop.receive('R-1', 'RES-VE');
+      for (const lot of ['R-1', 'R-2']) await shop.receive(lot, 'RES-VE');
       for (const hull of ['86-1', '86-2', '86-3']) {
         await shop.startHull(hull);
         await shop.layer(hull, 'L2', [{ lot: 'R-1', amount: kg(20) }]);
@@ -49,6 +50,43 @@ describe('the desk of holds', () => {
     await page.getByText('Nothing is on hold. A lot is held from its page in the store').waitFor();
     await leave();
     hold = await shop.act('/api/lots/R-1/holds', { kind: 'safety', reason: 'gel time of the retained sample' });
+  });
+
+  it('takes the first click after a refusal, as a mouse makes it: nothing moves away under it', async () => {
+    await open('/store/lots/R-2', {}, 'QUA-1');
+    await fold('Place a hold').click();
+    // A refusal whose words are so long that what stands beside the field moves on.
+    const detail =
+      'is not what the plant has agreed to write here, which is why the lot is suspected, since when, and who saw it first';
+    await page.route(
+      '**/api/lots/R-2/holds',
+      (route) =>
+        route.fulfill({
+          status: 400,
+          contentType: 'application/problem+json',
+          body: JSON.stringify({
+            type: '/problems/invalid-request',
+            title: 'x',
+            status: 400,
+            detail,
+            errors: [{ pointer: '/reason', detail }],
+          }),
+        }),
+      { times: 1 },
+    );
+    const press = button('Hold it');
+    await page.getByRole('textbox', { name: 'Reason' }).last().pressSequentially('gel');
+    await press.click();
+    await page.getByRole('alert').getByText('Not recorded.').first().waitFor();
+    await page.getByRole('textbox', { name: 'Reason' }).last().pressSequentially(' time');
+    await press.scrollIntoViewIfNeeded();
+    const box = await press.boundingBox();
+    await page.mouse.move((box?.x ?? 0) + 8, (box?.y ?? 0) + 8);
+    await page.mouse.down();
+    await page.mouse.up();
+    await page.getByRole('status').first().waitFor();
+    expect((await shop.read<HoldPage>('/api/holds')).items.map(({ reason }) => reason)).toContain('gel time');
+    await leave();
   });
 
   it('leads from the list to the hulls of a hold, each with where it is and its share', async () => {

@@ -18,10 +18,13 @@ export const NewCode = Code.refine((code) => !UUID.test(code), 'looks like an id
 const inOurTime = (text: string): boolean => text >= '1900';
 
 export const Instant = z.iso
-  .datetime({ offset: true })
+  .datetime({ offset: true, abort: true })
   .refine(inOurTime, 'must be a year from 1900 on')
   .describe('instant with offset, ISO 8601');
-export const Day = z.iso.date().refine(inOurTime, 'must be a year from 1900 on').describe('calendar day, YYYY-MM-DD');
+export const Day = z.iso
+  .date({ abort: true })
+  .refine(inOurTime, 'must be a year from 1900 on')
+  .describe('calendar day, YYYY-MM-DD');
 export const Text = z.string().trim().min(1).max(2_000);
 
 /**

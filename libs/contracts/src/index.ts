@@ -1,3 +1,4 @@
+import './words-of-faults.js';
 export * from './envelope.js';
 export * from './amount.js';
 export * from './people.js';

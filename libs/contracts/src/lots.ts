@@ -112,6 +112,7 @@ const lotFields = {
   madeOn: Day.nullable(),
   expiresOn: Day.nullable(),
   state: z.enum(LOT_STATES),
+  holds: z.array(z.string()).describe('kinds of the holds in force on all of it: whatever its state, it is not used'),
   happenedAt: Instant,
   recordedAt: Instant,
 };

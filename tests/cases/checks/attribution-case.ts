@@ -63,7 +63,11 @@ const posteriorOf = (
   exposures: readonly statistics.Exposure[],
 ): object => {
   const classes = statistics.inseparable(statistics.candidatesOf(exposures, [0]));
-  const seen = { places: statistics.claimPlaces(judged), shown: { by: judged.ages, before: null }, theta: noisy_or.theta };
+  const seen = {
+    places: statistics.claimPlaces(judged),
+    shown: { by: judged.ages, before: null },
+    theta: noisy_or.theta,
+  };
   const suspects = classes.map((suspect) => statistics.suspectOf(suspect, seen));
   const claims = judged.claimed.reduce((total, claim) => total + claim, 0);
   const leaks = new Float64Array(claims).fill(noisy_or.leak);

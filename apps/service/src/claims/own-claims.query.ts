@@ -13,17 +13,17 @@ const LIST = `
     (select json_build_object('decision', d.decision, 'paidPercent', d.paid_percent, 'decidedAt', d.happened_at)
      from fact.claim_decision d where d.claim_id = c.root and ${standing('d')}
      order by d.happened_at desc, d.recorded_at desc, d.id limit 1) as decision
-  from fact.claim c where c.hull_id = $1 and ${standing('c')} order by c.number desc`;
+  from fact.claim c where c.hull_id = $1 and c.dealer_id = $2 and ${standing('c')} order by c.number desc`;
 
-/** The claims of a hull of the dealer who asks, without what is thought of them at the desk. */
+/** The claims of a hull that are of the dealer who asks, and not of one who had it before; without what is thought of them at the desk. */
 @Injectable()
 export class OwnClaims {
   constructor(private readonly db: DataSource) {}
 
   /** @throws NotThere */
   async run(number: string): Promise<OwnClaim[]> {
-    const { hullId } = await findOwnHull(this.db.manager, number);
-    const rows = await this.db.query<Omit<OwnClaim, 'photosAsked'>[]>(LIST, [hullId]);
+    const { hullId, dealerId } = await findOwnHull(this.db.manager, number);
+    const rows = await this.db.query<Omit<OwnClaim, 'photosAsked'>[]>(LIST, [hullId, dealerId]);
     return rows.map((row) => ({ ...row, photosAsked: [...photosAsked(row.photos)] }));
   }
 }

@@ -60,7 +60,14 @@ const toBeDecided = (facts: RecordFacts): readonly string[] => {
     ...some(defects.length, 'defect is open', 'defects are open'),
     ...some(nonconformities.length, 'nonconformity is open', 'nonconformities are open'),
     ...facts.lotsNotReleased.map(({ code, state }) => `lot ${code} is ${state}`),
+    ...['safety', 'quality'].flatMap((kind) => heldFor(kind, facts)),
   ];
+};
+
+/** That it is held is said; on what and why is the builder's business, and in the hold. */
+const heldFor = (kind: string, { openHolds }: RecordFacts): readonly string[] => {
+  const held = openHolds.filter((hold) => hold.kind === kind).length;
+  return some(held, `hold for ${kind} is open on it`, `holds for ${kind} are open on it`);
 };
 
 /** As for release: neither under concession, nor reworked and read again inside at the same spot. */

@@ -8,6 +8,7 @@ import { loadCorrections } from './load-corrections.js';
 import { loadScrapped } from './load-scrapped.js';
 import { loadHins, loadJoints, loadLife, type HullRow } from './load-hull.js';
 import { loadDispositions, loadHullNonconformities, loadLotsNotReleased, loadMaterials } from './load-judgements.js';
+import { loadOpenHolds } from './load-holds.js';
 import { loadMadeOf } from './load-made-of.js';
 import { loadNewest } from './load-newest.js';
 
@@ -73,5 +74,6 @@ const loadJudged = async (tx: EntityManager, { hullId, partIds, places, lots }: 
     nonconformities: [...ofParts, ...ofHull],
     dispositions: await loadDispositions(tx, about, asOf),
     lotsNotReleased: await loadLotsNotReleased(tx, lots, asOf),
+    openHolds: await loadOpenHolds(tx, { hullId, lots }, asOf),
   };
 };

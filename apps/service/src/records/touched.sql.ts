@@ -50,6 +50,14 @@ const OF_PARTS = [
   `select x.id, x.root, p.root, x.recorded_at, p.left_at from fact.verdict x join places p on p.root = x.about_id`,
 ];
 
+/** SQL of the holds on lots drawn on, and of those that reached the hull when they were placed. */
+const HOLDS = `
+  holds as (
+    select h.root from fact.hold h where h.lot_id = any($4::uuid[]) and h.recorded_at <= $2
+    union select r.hold_id from fact.hold_reached r where r.hull_id = $1 or r.part_id = any($3::uuid[]))`;
+
+const HELD = ['hold_scope', 'hold_lift'] as const;
+
 const OTHERS = [
   'select x.id, x.root, null, x.recorded_at, null from fact.hull x where x.id = $1',
   `select x.id, x.root, null, x.recorded_at, null from fact.part x join fact.part p on p.mold_id = x.mold_id
@@ -59,6 +67,12 @@ const OTHERS = [
   'select x.id, x.root, null, x.recorded_at, null from fact.lot x where x.root = any($4::uuid[])',
   'select x.id, x.root, null, x.recorded_at, null from fact.lot_input x where x.lot_id = any($4)',
   'select x.id, x.root, null, x.recorded_at, null from fact.lot_state x where x.lot_id = any($4)',
+  ...HELD.map(
+    (table) =>
+      `select x.id, x.root, null, x.recorded_at, null from fact.${table} x where x.hold_id in (select root from holds)`,
+  ),
+  `select x.id, x.root, null, x.recorded_at, null from fact.hold x where x.root in (select root from holds)`,
+  'select x.id, x.root, null, x.recorded_at, null from fact.hold_disposition x where x.hull_id = $1',
   'select x.id, x.root, null, x.recorded_at, null from fact.lot_retest x where x.lot_id = any($4)',
   'select x.id, x.root, null, x.recorded_at, null from fact.verdict x where x.about_id = any($4)',
   `select x.id, x.root, null, x.recorded_at, null from fact.verdict x where x.about_kind = 'defect' and x.part_id = any($3)`,
@@ -81,7 +95,7 @@ const OTHERS = [
  * Parameters: `$1` the hull, `$2` the instant, `$3` its parts, `$4` all lots drawn on.
  */
 export const TOUCHED = `
-  ${PLACES},
+  ${PLACES}, ${HOLDS},
   undecided as (${[...OF_HULL, ...OF_PARTS, ...OTHERS].join(' union all ')}),
   everything as (
     select * from undecided

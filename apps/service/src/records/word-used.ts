@@ -69,5 +69,6 @@ export const percent = (fraction: number): string => {
 
 const mixOf = (lots: readonly SupplierLot[]): string => {
   const materials = [...new Set(lots.map(({ material }) => material))].filter((name) => name !== '');
+  if (materials.length === 0) return 'not named';
   return materials.length === 1 ? (materials[0] ?? '') : `mix of ${materials.join(' + ')}`;
 };

@@ -41,8 +41,10 @@ export const RecordForm = <T,>(props: RecordFormProps<T>) => {
   const envelopes = useEnvelope();
   const place = useRef<HTMLDivElement>(null);
   const [asking, setAsking] = useState(false);
-  // The form forgets what is wrong with a field as soon as it is typed in: what was found is the same object until then.
+  /** What the service found wrong when it was sent last, and what of it was not typed in since. */
+  const [found, setFound] = useState(NOTHING_WRONG);
   const [wrong, setWrong] = useState(NOTHING_WRONG);
+  const toMend = useRef<string | undefined>(undefined);
   const fields = fieldsOf(groups, late ? t('entry.when') : null);
   const [put, setPut] = useState<Readonly<Record<string, string>>>({});
   const typed: Readonly<Record<string, string>> = Object.fromEntries(
@@ -53,16 +55,23 @@ export const RecordForm = <T,>(props: RecordFormProps<T>) => {
     mutationFn: () => send(said, envelopes.of(JSON.stringify(typed), said(WHEN))),
     onSuccess: (answer) => {
       envelopes.spend();
+      setFound(NOTHING_WRONG);
       setWrong(NOTHING_WRONG);
       setPut({});
       onDone?.(answer);
       void client.invalidateQueries({ predicate: ({ queryKey }) => queryKey[0] !== 'session' });
     },
-    onError: (error) => setWrong(wrongOf(fields, fieldErrors(error))),
+    onError: (error) => {
+      const refused = wrongOf(fields, fieldErrors(error));
+      toMend.current = Object.keys(refused.at)[0];
+      setFound(refused);
+      setWrong(refused);
+    },
     onSettled: () => setAsking(false),
   });
   useEffect(() => {
-    const [name] = Object.keys(wrong.at);
+    const name = toMend.current;
+    toMend.current = undefined;
     if (name !== undefined) place.current?.querySelector<HTMLElement>(`[name="${name}"]`)?.focus();
   }, [wrong]);
   const question = sure?.(said) ?? '';
@@ -72,7 +81,10 @@ export const RecordForm = <T,>(props: RecordFormProps<T>) => {
       of={field}
       value={said(field.name)}
       wrong={wrong.at[field.name]}
-      onChange={(value) => setPut((before) => ({ ...before, [field.name]: value }))}
+      onChange={(value) => {
+        setPut((before) => ({ ...before, [field.name]: value }));
+        setWrong((before) => without(before, field.name));
+      }}
     />
   );
   return (
@@ -102,11 +114,20 @@ export const RecordForm = <T,>(props: RecordFormProps<T>) => {
           </Button>
         )}
       </Form>
-      <NotRecorded error={sending.error} wrong={wrong} labels={fields} />
+      <NotRecorded error={sending.error} wrong={found} labels={fields} />
       {sending.isSuccess ? <div role="status">{done(sending.data)}</div> : null}
     </div>
   );
 };
+
+/**
+ * What is wrong with a field is forgotten as soon as it is typed in. The kit would do so when the field is left: the button that
+ * a mouse is pressed on then moves away before it is let go, and nothing is sent.
+ */
+const without = (wrong: Wrong, name: string): Wrong =>
+  name in wrong.at
+    ? { ...wrong, at: Object.fromEntries(Object.entries(wrong.at).filter(([key]) => key !== name)) }
+    : wrong;
 
 const NOTHING_WRONG: Wrong = { at: {}, elsewhere: [] };
 

@@ -39,7 +39,7 @@ const Lot = ({ lot }: LotProps) => {
   return (
     <>
       <p className="verdict">
-        <LotState state={lot.state} />
+        <LotState state={lot.state} holds={lot.holds} />
       </p>
       <Identity lot={lot} />
       <p>

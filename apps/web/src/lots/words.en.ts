@@ -20,6 +20,7 @@ export const lotsEn = {
   'lots.gainOrLoss': 'Measured gain or loss',
   'lots.lost': 'Lost',
   'lots.left': 'Left by the book',
+  'lots.onHold': 'on hold, do not use:',
   'lots.report': 'Lot report',
   'lots.reportIs': 'PDF, where it went',
   'lots.judged': 'Judged',

@@ -22,6 +22,7 @@ export const lotsEs = {
   'lots.gainOrLoss': 'Ganancia o pérdida medida',
   'lots.lost': 'Perdido',
   'lots.left': 'Queda según el libro',
+  'lots.onHold': 'retenido, no usar:',
   'lots.report': 'Informe del lote',
   'lots.reportIs': 'PDF, adónde fue',
   'lots.judged': 'Juzgado',

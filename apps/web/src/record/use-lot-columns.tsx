@@ -27,7 +27,7 @@ export const useLotColumns = (to: '/lots/$lot' | '/store/lots/$lot' = '/lots/$lo
     { head: t('record.supplierLot'), cell: ({ supplierLot }) => supplierLot ?? '–', class: 'n' },
     { head: t('record.amount'), cell: ({ amount: of }) => amount(of), class: 'r' },
     { head: t('record.basis'), cell: ({ amount: { basis } }) => term(basis) },
-    { head: t('record.state'), cell: ({ state }) => <LotState state={state} /> },
+    { head: t('record.state'), cell: ({ state, holds }) => <LotState state={state} holds={holds} /> },
     { head: t('record.since'), cell: ({ happenedAt }) => <Day at={happenedAt} /> },
   ];
 };

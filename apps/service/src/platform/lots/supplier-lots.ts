@@ -10,11 +10,17 @@ export interface SupplierLot {
 }
 
 const NAMES = `
-  select l.root, l.supplier_lot, m.name from fact.lot l
+  select l.root,
+    coalesce(l.supplier_lot, case when l.origin = 'unidentified' then 'unidentified, ' || l.code else l.code end) as supplier_lot,
+    coalesce(m.name, case when l.origin = 'unidentified' then coalesce(l.role, 'material') || ' that nobody could name' else '' end) as name
+  from fact.lot l
   left join fact.material m on m.root = l.material_id and ${standing('m', '$2')}
   where l.root = any($1) and ${standing('l', '$2')}`;
 
-/** The suppliers' lots that each lot is made of, the largest first. */
+/**
+ * The suppliers' lots that each lot is made of, the largest first. Material that nobody could name stands as such, under its own
+ * code, and what came without a supplier's lot under ours.
+ */
 export const supplierLotsOf = async (
   tx: EntityManager,
   lots: readonly string[],

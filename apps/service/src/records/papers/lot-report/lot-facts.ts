@@ -12,6 +12,7 @@ import { loadDispositions } from '../../load-judgements.js';
 import { plantOf } from '../../../platform/papers/plant-of.js';
 import {
   loadLot,
+  loadHoldsOfLot,
   loadLotEvents,
   loadLotNonconformities,
   loadLotsMade,
@@ -44,6 +45,7 @@ export const loadLotFacts = async (tx: EntityManager, name: string) => {
     made: lot.origin !== 'received' && lot.origin !== 'unidentified',
     composition: await loadSources(tx, portions),
     events: await loadLotEvents(tx, lot.id),
+    holds: await loadHoldsOfLot(tx, lot.id),
     containers: await tx.query<ContainerView[]>(CONTAINERS('c.lot_id = $1'), [lot.id]),
     verdicts: await loadVerdicts(tx, [lot.id], NOW),
     dispositions: await loadDispositions(tx, about, NOW),

@@ -27,8 +27,7 @@ export const wordLotReport = (facts: LotFacts): LotReportView => {
   return {
     ...paper,
     lot: lot.code,
-    state: `${sentence(lot.state)}: ${SAYS[lot.state] ?? 'see its history'}.`,
-    released: lot.state === 'released',
+    ...stateOf(facts),
     identity: identityOf(facts, time.at(lot.happened_at)),
     certificate: Object.entries(lot.certificate).map(([name, value]) => [name, String(value)] as const),
     certified: certifiedOf(lot.certified),
@@ -52,8 +51,19 @@ export const wordLotReport = (facts: LotFacts): LotReportView => {
   };
 };
 
+/** A hold goes before the state: whoever reads the headline alone must not use it. */
+const stateOf = ({ lot, holds }: LotFacts): Pick<LotReportView, 'state' | 'released'> => {
+  if (holds.length > 0)
+    return {
+      state: `On hold for ${holds.map(({ kind }) => kind).join(' and ')}: do not use it. Its state by itself: ${lot.state}.`,
+      released: false,
+    };
+  const last = lot.expires_on === null ? 'no last day is recorded' : `the last day is ${lot.expires_on}`;
+  const says = lot.state === 'released' ? `it may be used until its last day: ${last}` : SAYS[lot.state];
+  return { state: `${sentence(lot.state)}: ${says ?? 'see its history'}.`, released: lot.state === 'released' };
+};
+
 const SAYS: Readonly<Record<string, string>> = {
-  released: 'it may be used until its last day',
   quarantined: 'it may not be used yet',
   held: 'it may not be used until it is released',
   rejected: 'it may not be used',
