@@ -99,6 +99,11 @@ const limitedOf = (watched: readonly Weighted[]) => {
   return { share: limited.share, shape: limited.beta, scaleDays: limited.eta, aic: limited.aic };
 };
 
+const tooFewWords = (withClaim: number): string => {
+  if (withClaim >= FEWEST_CLAIMS) return `${withClaim} claims, too close in age, do not do`;
+  return withClaim === 1 ? '1 claim is too little' : `${withClaim} claims are too few`;
+};
+
 /** Fewer than three claims, or all at one age: a range over shapes, from the best fit to its 95 % bound. */
 const tooFew = (
   watched: readonly Weighted[],
@@ -113,6 +118,6 @@ const tooFew = (
     ...{ weibull: null, expected: null, interval: null, plugIn: null, byMonth: [], byMonthIntervals: [] },
     medianRanks: null,
     range: { lower, upper, shapes: [...SHAPES] },
-    sentence: `${withClaim < FEWEST_CLAIMS ? `${withClaim} claims are too few` : `${withClaim} claims, too close in age, do not do`} for one number: between ${lower.toFixed(1)} and ${upper.toFixed(1)} more within ${MONTHS_AHEAD} months, by shapes from ${SHAPES[0]} to ${SHAPES.at(-1)}.`,
+    sentence: `${tooFewWords(withClaim)} for one number: between ${lower.toFixed(1)} and ${upper.toFixed(1)} more within ${MONTHS_AHEAD} months, by shapes from ${SHAPES[0]} to ${SHAPES.at(-1)}.`,
   };
 };

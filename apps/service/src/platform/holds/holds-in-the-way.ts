@@ -50,6 +50,6 @@ export const withHoldsInTheWay = async (
 const wordObstacle = async (tx: EntityManager, hold: FoundHold): Promise<Obstacle> => ({
   ...{ rule: 'hull-on-hold', part: null, layer: null, about: hold.id },
   detail: hold.closed
-    ? `The hull came to the hold on ${await wordThing(tx, hold.id)} (${hold.kind}: ${hold.reason}) after it was closed: say under that hold what was found or done of it.`
-    : `${await wordThing(tx, hold.id)} is on hold (${hold.kind}): ${hold.reason}. The hull waits until it is disposed of under the hold.`,
+    ? `The hull came to the hold on ${await wordThing(tx, hold.id)} (${hold.kind}: ${hold.reason.replace(/\.$/, '')}) after it was closed: say under that hold what was found or done of it.`
+    : `${await wordThing(tx, hold.id)} is on hold (${hold.kind}): ${hold.reason.replace(/\.$/, '')}. The hull waits until it is disposed of under the hold.`,
 });

@@ -139,7 +139,7 @@ const LOTS_HELD = `
 
 /** A hold on one container stands in the way of what was drawn from it, or from nobody knows which. */
 const HOLDS = `
-  select 'lot-on-hold', null, null, h.root, 'Lot ' || l.code || coalesce(', container ' || c.label, '') || ' is on hold (' || h.kind || '): ' || h.reason || '.' || coalesce(d.perhaps, ''), 0
+  select 'lot-on-hold', null, null, h.root, 'Lot ' || l.code || coalesce(', container ' || c.label, '') || ' is on hold (' || h.kind || '): ' || rtrim(h.reason, '.') || '.' || coalesce(d.perhaps, ''), 0
   from fact.hold h
   join fact.lot l on l.root = h.lot_id and ${standing('l')}
   left join fact.container c on c.root = h.container_id and ${standing('c')}
