@@ -71,8 +71,7 @@ export const forecastGroup = (
 };
 
 /** Said where a fit with sound hulls among them is better. */
-const MIXED =
-  ' These hulls are not all alike: that only a part of them carries the flaw fits better, and this number then runs too high; go by the hulls with and without what leads.';
+const MIXED = ' That only a part of them carries the flaw fits better, and then this number runs too high.';
 
 /** A line to be drawn; where hulls were watched from later ages on, ranks do not tell shares. */
 const plottedLine = (hulls: readonly Watched[]): GroupForecast['medianRanks'] => {

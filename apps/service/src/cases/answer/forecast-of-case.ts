@@ -7,6 +7,9 @@ import { forecastGroup, MONTH_DAYS, MONTHS_AHEAD } from './forecast-group.js';
 const monthNumber = (month: string): number => Number(month.slice(0, 4)) * 12 + Number(month.slice(5, 7)) - 1;
 const monthName = (month: number): string => `${Math.floor(month / 12)}-${String((month % 12) + 1).padStart(2, '0')}`;
 
+/** Said of all hulls where some stand out: one curve for both is neither's. */
+const APART = 'Hulls with what leads and the others are told apart below: go by those.';
+
 /** How many more first claims to expect: of all hulls, and of the leading class when one stands out. */
 export const forecastOfCase = (
   inputs: CaseInputs,
@@ -34,7 +37,9 @@ export const forecastOfCase = (
           ),
         ]
       : []),
-  ].filter((group) => group.hulls > 0);
+  ]
+    .filter((group) => group.hulls > 0)
+    .map((group, i) => (i === 0 && leading !== null ? { ...group, sentence: `${group.sentence} ${APART}` } : group));
   return {
     ...{ from: inputs.watchedUntil, monthsAhead: MONTHS_AHEAD, warrantyCapDays, groups },
     triangle: triangleOf(inputs),

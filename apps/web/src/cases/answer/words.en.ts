@@ -13,7 +13,7 @@ export const answersEn = {
   'cases.isStable': 'the same class leads',
   'cases.isUnstable': 'another class leads',
   'cases.monthInterval': '90 %, of this month by itself',
-  'cases.medianRanks': 'Shape of the line through median ranks (dotted in the plot, not used)',
+  'cases.medianRanks': 'Shape of the line through median ranks (thin dots in the plot, not used)',
   'cases.withoutOrigin': 'Left out: no day of origin on record, those still in the plant too',
   'cases.countAndShare': '{count} ({share})',
   'cases.withoutOriginWithClaim': 'of those, with a claim',

@@ -15,7 +15,7 @@ export const answersEs: Readonly<Record<keyof typeof answersEn, string>> = {
   'cases.isStable': 'encabeza la misma clase',
   'cases.isUnstable': 'encabeza otra clase',
   'cases.monthInterval': '90 %, de este mes por sí solo',
-  'cases.medianRanks': 'Forma de la recta por rangos medianos (punteada en el gráfico, no se usa)',
+  'cases.medianRanks': 'Forma de la recta por rangos medianos (puntos finos en el gráfico, no se usa)',
   'cases.withoutOrigin': 'Fuera: sin día de origen anotado, también los que siguen en planta',
   'cases.countAndShare': '{count} ({share})',
   'cases.withoutOriginWithClaim': 'de esos, con reclamo',
