@@ -1,4 +1,4 @@
-import type { CaseInputs, JudgedHull } from '../../apps/service/src/cases/inputs/case-inputs.js';
+import { NOTHING_LEFT_OUT, type CaseInputs, type JudgedHull } from '../../apps/service/src/cases/inputs/case-inputs.js';
 import { settingsOf, type CaseSettings } from '../../apps/service/src/cases/settings.js';
 import type { Plant } from './plant.js';
 
@@ -33,15 +33,7 @@ export const caseOf = ({ judged, exposures, molds }: Plant, without: string | nu
   return {
     ...{ watchedUntil: CUT_OFF, exploratory: false, spots: [], warrantyCapDays: null, belowWater: null },
     hulls: kept.map((hull) => hullOf(judged, hull)),
-    leftOut: {
-      prompted: 0,
-      late: 0,
-      before: 0,
-      beforeOrigin: 0,
-      withoutOrigin: 0,
-      withoutOriginWithClaim: 0,
-      notLaunched: 0,
-    },
+    leftOut: NOTHING_LEFT_OUT,
     lots: exposures.map(({ lot, family, hulls, shares }) => ({
       ...{ lot, supplierLot: null, material: null, family },
       hulls: keptOf(hulls).map((hull) => places.get(hull) as number),

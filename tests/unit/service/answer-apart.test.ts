@@ -1,7 +1,7 @@
 import { describe, expect, it } from '@jest/globals';
 import { answerApart } from '../../../apps/service/src/cases/answer/answer-apart.js';
 import { answerOf } from '../../../apps/service/src/cases/answer/answer-of.js';
-import type { CaseInputs } from '../../../apps/service/src/cases/inputs/case-inputs.js';
+import { NOTHING_LEFT_OUT, type CaseInputs } from '../../../apps/service/src/cases/inputs/case-inputs.js';
 import { inputsText } from '../../../apps/service/src/cases/inputs/inputs-text.js';
 import { canonical } from '../../../apps/service/src/platform/facts/digest.js';
 import { caseSettings } from '../../study/case-of-plant.js';
@@ -24,15 +24,7 @@ const hulls = Array.from({ length: 24 }, (_, i) => ({
 const inputs: CaseInputs = {
   ...{ watchedUntil: '2026-06-30', exploratory: false, hulls, others: [], spots: [], warrantyCapDays: null },
   belowWater: null,
-  leftOut: {
-    prompted: 0,
-    late: 0,
-    before: 0,
-    beforeOrigin: 0,
-    withoutOrigin: 0,
-    withoutOriginWithClaim: 0,
-    notLaunched: 0,
-  },
+  leftOut: NOTHING_LEFT_OUT,
   lots: [
     {
       lot: 'Ä "1"',

@@ -1,17 +1,11 @@
 import { describe, expect, it } from '@jest/globals';
 import { answerOf } from '../../../apps/service/src/cases/answer/answer-of.js';
-import type { CaseInputs, JudgedHull } from '../../../apps/service/src/cases/inputs/case-inputs.js';
+import {
+  NOTHING_LEFT_OUT,
+  type CaseInputs,
+  type JudgedHull,
+} from '../../../apps/service/src/cases/inputs/case-inputs.js';
 import { caseSettings } from '../../study/case-of-plant.js';
-
-const NONE = {
-  prompted: 0,
-  late: 0,
-  before: 0,
-  beforeOrigin: 0,
-  withoutOrigin: 0,
-  withoutOriginWithClaim: 0,
-  notLaunched: 0,
-};
 
 const hull = (i: number, claimed: boolean, more: Partial<JudgedHull> = {}): JudgedHull => ({
   ...{ number: `H${i}`, built: '2025-01', since: '2025-02', stratum: 'S', from: 0, age: 100, claimed },
@@ -20,7 +14,15 @@ const hull = (i: number, claimed: boolean, more: Partial<JudgedHull> = {}): Judg
 });
 
 const inputs = (hulls: readonly JudgedHull[], more: Partial<CaseInputs> = {}): CaseInputs => ({
-  ...{ watchedUntil: '2026-06-30', exploratory: false, hulls, leftOut: NONE, lots: [], others: [], spots: [] },
+  ...{
+    watchedUntil: '2026-06-30',
+    exploratory: false,
+    hulls,
+    leftOut: NOTHING_LEFT_OUT,
+    lots: [],
+    others: [],
+    spots: [],
+  },
   ...{ belowWater: null, warrantyCapDays: null },
   ...more,
 });
@@ -61,7 +63,7 @@ describe('the words of an answer', () => {
   });
 
   it('count hulls without an origin against all hulls that were asked for', async () => {
-    const leftOut = { ...NONE, withoutOrigin: 5, notLaunched: 10, before: 3, beforeOrigin: 2 };
+    const leftOut = { ...NOTHING_LEFT_OUT, withoutOrigin: 5, notLaunched: 10, before: 3, beforeOrigin: 2 };
     const { hulls } = await answerOf(
       settings,
       inputs(

@@ -31,6 +31,11 @@ export interface LeftOut {
   readonly notLaunched: number;
 }
 
+/** As counts begin. */
+export const NOTHING_LEFT_OUT = {
+  ...{ prompted: 0, late: 0, before: 0, beforeOrigin: 0, withoutOrigin: 0, withoutOriginWithClaim: 0, notLaunched: 0 },
+} satisfies LeftOut;
+
 /**
  * A lot in one kind of layer: places of hulls, rising, and its largest share of like material there. Lists of a large plant
  * have fifteen million numbers: packed when they are read, plain where they are read back.

@@ -1,6 +1,6 @@
 import { daysAfter } from '@hull-record/trade';
 import type { CaseSettings } from '../settings.js';
-import type { JudgedHull, LeftOut } from './case-inputs.js';
+import { NOTHING_LEFT_OUT, type JudgedHull, type LeftOut } from './case-inputs.js';
 import { dayOfLife } from '../../platform/roll/read-roll.js';
 import type { ClaimOfHull, HullsOfCase } from './load-hulls.js';
 import { Months, Strata } from './strata.js';
@@ -63,15 +63,7 @@ export const judgeHulls = (of: HullsOfCase, settings: CaseSettings, when: Frozen
   const begin = settings.claims === 'recorded after this freeze' ? dayOf(when.frozenOn) : -Infinity;
   const months = new Months();
   const strata = new Strata(settings);
-  const leftOut = {
-    prompted: 0,
-    late: 0,
-    before: 0,
-    beforeOrigin: 0,
-    withoutOrigin: 0,
-    withoutOriginWithClaim: 0,
-    notLaunched: 0,
-  };
+  const leftOut = { ...NOTHING_LEFT_OUT };
   const [ids, origins]: [string[], number[]] = [[], []];
   const parts: { readonly numbers: number[]; readonly places: number[] } = { numbers: [], places: [] };
   const hulls: JudgedHull[] = [];
