@@ -6,7 +6,7 @@ export const readingsEn = {
   'readings.gauge': 'Gauge {gauges}.',
   'readings.readBy': 'Read by {by}.',
   'readings.allInside': 'each of {all} spots inside',
-  'readings.someInside': '{inside} of {all} spots inside',
+  'readings.someInside': 'the other {inside} of {all} spots inside',
   'readings.underConcession': '{verdict}, concession {concession}',
   'readings.crossesLimit': '{verdict}; the gauge step crosses the limit',
   'map.caption':

@@ -8,7 +8,7 @@ export const readingsEs = {
   'readings.gauge': 'Galga {gauges}.',
   'readings.readBy': 'Leído por {by}.',
   'readings.allInside': 'los {all} puntos dentro',
-  'readings.someInside': '{inside} de {all} puntos dentro',
+  'readings.someInside': 'los otros {inside} de {all} puntos, dentro',
   'readings.underConcession': '{verdict}, concesión {concession}',
   'readings.crossesLimit': '{verdict}; el paso de la galga cruza el límite',
   'map.caption':
