@@ -220,3 +220,23 @@ describe('a lot on which a duty to notify rests', () => {
     expect((await shop.get(`/api/holds/${hold}/duty`)).status).toBe(200);
   });
 });
+
+describe('the advice of counsel in a decision', () => {
+  it('is for those who give notices, and for nobody else at the plant', async () => {
+    await shop.receive('HELD-2', 'RES-VE');
+    const hold = await shop.act('/api/lots/HELD-2/holds', { kind: 'safety', reason: 'gel time' });
+    const decision = await shop.act(`/api/holds/${hold}/duty-decisions`, {
+      ...{ decision: 'none', discoveredOn: shop.tick().slice(0, 10), decidedBy: 'QUA-1', why: 'not used yet' },
+      counsel: 'letter of the ninth',
+    });
+    const told = async (badge: string): Promise<boolean[]> =>
+      Promise.all(
+        [`/api/holds/${hold}/duty`, `/api/facts/${decision}/versions`].map(async (path) => {
+          const answer = await fetch(`${service.url}${path}`, { headers: await service.signedIn(badge) });
+          return (await answer.text()).includes('letter of the ninth');
+        }),
+      );
+    expect(await told('QUA-1')).toEqual([true, true]);
+    expect(await told('REC-1')).toEqual([false, false]);
+  });
+});

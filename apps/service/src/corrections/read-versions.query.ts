@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { DataSource } from 'typeorm';
 import type { VersionsView } from '@hull-record/contracts';
+import { mayReadCounsel } from '../platform/notices/counsel.js';
 import { NotThere } from '../platform/refusals.js';
 import { FREE_TEXTS } from '../platform/texts/free-texts.js';
 import { textOf } from '../platform/texts/text-of.sql.js';
@@ -28,6 +29,12 @@ const versions = (table: string): string => `
   left join fact.journal ce on ce.id = c.entry_id left join fact.person cp on cp.id = ce.person_id
   where x.root = $1 order by x.recorded_at, x.id`;
 
+/** The advice of counsel is for those who give notices, here as elsewhere. */
+const readable = (table: string, values: Version['values']): Version['values'] =>
+  table === 'duty_decision' && !mayReadCounsel() ? { ...values, counsel: null } : values;
+
+type Version = VersionsView['versions'][number];
+
 /** Every version of a fact, oldest first, with why and by whom each was corrected. */
 @Injectable()
 export class ReadVersions {
@@ -37,6 +44,9 @@ export class ReadVersions {
     const [found] = await this.db.query<{ table: string; root: string }[]>(FIND, [id]);
     if (!found) throw new NotThere('fact', id);
     const rows = await this.db.query<VersionsView['versions']>(versions(found.table), [found.root]);
-    return { kind: found.table.replaceAll('_', ' '), versions: rows };
+    return {
+      kind: found.table.replaceAll('_', ' '),
+      versions: rows.map((row) => ({ ...row, values: readable(found.table, row.values) })),
+    };
   }
 }

@@ -4,6 +4,7 @@ import type { DutyView } from '@hull-record/contracts';
 import { readAsOne } from '../platform/database/read-as-one.js';
 import { findHold } from '../platform/holds/find-hold.js';
 import { loadHeldHulls } from '../platform/holds/load-held-hulls.js';
+import { asReadBy } from '../platform/notices/counsel.js';
 import { datesOf, loadDuty, WHO_DECIDES } from '../platform/notices/load-duty.js';
 import { loadNoticeState } from '../platform/notices/load-notice-state.js';
 
@@ -23,7 +24,7 @@ export class ReadDuty {
           ? null
           : await loadNoticeState(tx, newest.id, held, duty.discoveredOn);
       return {
-        decisions: [...duty.decisions],
+        decisions: duty.decisions.map(asReadBy),
         arguable: [...duty.arguable],
         dates: [...datesOf(duty, state)],
         notices: duty.notices,

@@ -3,6 +3,7 @@ import { DataSource } from 'typeorm';
 import type { NoticeView } from '@hull-record/contracts';
 import { RECIPIENT_KINDS } from '@hull-record/trade';
 import { readAsOne } from '../platform/database/read-as-one.js';
+import { asReadBy } from '../platform/notices/counsel.js';
 import { datesOf, WHO_DECIDES } from '../platform/notices/load-duty.js';
 import { loadNotice } from '../platform/notices/load-notice.js';
 import { unwritten, type NoticeState } from '../platform/notices/load-notice-state.js';
@@ -16,6 +17,7 @@ export class ReadNotice {
   run(name: string): Promise<NoticeView> {
     return readAsOne(this.db, async (tx) => {
       const { notice, hold, duty, state } = await loadNotice(tx, name);
+      const last = duty.decisions.at(-1);
       const numbers = (hulls: NoticeState['noticed']): string[] => hulls.map(({ hull }) => hull);
       return {
         ...{
@@ -25,7 +27,7 @@ export class ReadNotice {
           contents: notice.contents,
           happenedAt: notice.happenedAt,
         },
-        decision: duty.decisions.at(-1) ?? null,
+        decision: last === undefined ? null : asReadBy(last),
         arguable: [...duty.arguable],
         dates: [...datesOf(duty, state)],
         figures: state.figures,
