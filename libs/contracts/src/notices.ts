@@ -104,7 +104,7 @@ const DutyDecisionView = z.object({
   decidedBy: z.string(),
   why: z.string(),
   rule: z.string().nullable(),
-  counsel: z.string().nullable(),
+  counsel: z.string().nullable().describe('null too for who neither decides on duties nor gives notices'),
   happenedAt: Instant,
 });
 
