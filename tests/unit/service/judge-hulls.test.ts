@@ -125,6 +125,12 @@ describe('a hull of a case', () => {
     expect(leftOut.late).toBe(1);
   });
 
+  it('has no repeated claim either that was reported after the cut-off', () => {
+    const late = { on: '2024-04-01', reported: '2025-08-01' };
+    const claims = [{ on: '2024-03-01' }, late, { on: '2024-05-01' }];
+    expect(judged({ left: '2024-01-01', claims }).hulls).toMatchObject([{ claimed: true, claimAges: [60, 121] }]);
+  });
+
   it('is never looked at further than the day of the look', () => {
     expect(judged({ left: '2024-01-01' }, { cutOff: '2099-01-01' }).watchedUntil).toBe('2026-01-01');
     expect(judged({ left: '2024-01-01' }, { cutOff: '2099-01-01', reportLagDays: 30 }).watchedUntil).toBe('2025-12-02');

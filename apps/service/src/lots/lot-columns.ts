@@ -1,6 +1,5 @@
 import { standing } from '../platform/facts/standing.js';
-import { hasEnded } from '../platform/holds/find-hold.js';
-import { expiryAt } from '../platform/store/holds.sql.js';
+import { expiryAt, holdKindsOf } from '../platform/store/holds.sql.js';
 import { stateOrDefault } from '../platform/lots/find-lots.js';
 
 /** SQL of a lot as lists and pages show it. */
@@ -9,8 +8,7 @@ export const LOT_COLUMNS = `
   l.supplier_lot as "supplierLot", l.made_on::text as "madeOn", ${expiryAt('l', 'now()')}::text as "expiresOn",
   json_build_object('quantity', l.quantity::text, 'unit', l.unit, 'basis', l.basis, 'kg', l.kg) as amount,
   ${stateOrDefault('l', 'now()')} as state,
-  array(select distinct h.kind from fact.hold h where h.lot_id = l.root and h.container_id is null and ${standing('h')}
-    and not ${hasEnded('h.root')} order by 1) as holds,
+  ${holdKindsOf('l.root', 'now()')} as holds,
   l.happened_at as "happenedAt", l.recorded_at as "recordedAt"`;
 
 export const LOT_TABLES = `

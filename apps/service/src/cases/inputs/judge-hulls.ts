@@ -36,8 +36,8 @@ const ageOf = (origin: number, day: number): number => Math.max(0.5, day - origi
 const UNCLAIMED: readonly ClaimOfHull[] = [];
 const NONE: readonly number[] = [];
 
-const agesOf = (claims: readonly ClaimOfHull[], origin: number, last: number): readonly number[] =>
-  claims.filter((claim) => !claim.prompted && claim.on <= last).map(({ on }) => ageOf(origin, on));
+const agesOf = (inTime: readonly ClaimOfHull[], origin: number, last: number): readonly number[] =>
+  inTime.filter((claim) => !claim.prompted && claim.on <= last).map(({ on }) => ageOf(origin, on));
 
 /** When the settings were frozen, and the days of the plant on which that was and on which the look is. */
 export interface Frozen {
@@ -84,7 +84,8 @@ export const judgeHulls = (of: HullsOfCase, settings: CaseSettings, when: Frozen
       leftOut.beforeOrigin += 1;
       continue;
     }
-    const first = claims.find(({ on, reported }) => on <= end && reported <= reportedEnd);
+    const inTime = claims.filter(({ on, reported }) => on <= end && reported <= reportedEnd);
+    const [first] = inTime;
     const prompted = first?.prompted === true;
     const claimed = first !== undefined && !prompted;
     const reached = Math.min(row.scrapped ?? Infinity, of.letters.get(row.id) ?? Infinity);
@@ -117,7 +118,7 @@ export const judgeHulls = (of: HullsOfCase, settings: CaseSettings, when: Frozen
       age,
       claimed,
       until: claimed ? Math.max(until, age) : until,
-      claimAges: first === undefined ? NONE : agesOf(claims, origin, Math.max(last, claimed ? first.on : last)),
+      claimAges: first === undefined ? NONE : agesOf(inTime, origin, Math.max(last, claimed ? first.on : last)),
       running: claims.length === 0 && row.scrapped === null,
     });
   }

@@ -46,6 +46,12 @@ export const holdsOn = (lot: string, container: string, at: string): string => `
     and (held.container_id is null or held.container_id = ${container} or (${container} is null and ${perhapsDrawn('box')}))
   order by held.happened_at, held.id)`;
 
+/** SQL: kinds of the holds in force at an instant on all of a lot, not on one container of it; each once. */
+export const holdKindsOf = (lot: string, at: string): string => `array(
+  select distinct held.kind from fact.hold held
+  where held.lot_id = ${lot} and held.container_id is null and held.happened_at <= ${at}
+    and ${standing('held')} and ${notLifted('held', at)} order by 1)`;
+
 /** SQL: a container was rejected by itself at an instant. */
 export const containerRejected = (container: string, at: string): string => `coalesce((
   select said.what = 'rejected' from fact.container_fact said

@@ -1,7 +1,7 @@
 import type { EntityManager } from 'typeorm';
 import type { LotView } from '@hull-record/contracts';
 import type { Portion } from '@hull-record/genealogy';
-import { hasEnded } from '../../../platform/holds/find-hold.js';
+import { holdKindsOf } from '../../../platform/store/holds.sql.js';
 import { standing } from '../../../platform/facts/standing.js';
 import { uuidOrNull } from '../../../platform/lookups/uuid-or-null.js';
 import { CANDIDATES } from '../../../platform/lots/candidates.sql.js';
@@ -90,13 +90,11 @@ const EVENTS = `
   join fact.journal e on e.id = v.entry_id join fact.person w on w.id = e.person_id
   order by v.happened_at, v.recorded_at, v.id`;
 
-const HOLDS = `
-  select distinct h.kind from fact.hold h
-  where h.lot_id = $1 and h.container_id is null and ${standing('h')} and not ${hasEnded('h.root')} order by 1`;
-
 /** Kinds of the holds in force on all of a lot. */
-export const loadHoldsOfLot = (tx: EntityManager, lotId: string): Promise<{ readonly kind: string }[]> =>
-  tx.query(HOLDS, [lotId]);
+export const loadHoldsOfLot = async (tx: EntityManager, lotId: string): Promise<readonly string[]> => {
+  const [{ holds }] = await tx.query<[{ holds: string[] }]>(`select ${holdKindsOf('$1', 'now()')} as holds`, [lotId]);
+  return holds;
+};
 
 /** States, holds, retests, counts and losses of a lot, the oldest first. */
 export const loadLotEvents = (tx: EntityManager, lotId: string): Promise<LotEventRow[]> => tx.query(EVENTS, [lotId]);

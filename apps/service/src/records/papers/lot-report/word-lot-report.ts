@@ -55,7 +55,7 @@ export const wordLotReport = (facts: LotFacts): LotReportView => {
 const stateOf = ({ lot, holds }: LotFacts): Pick<LotReportView, 'state' | 'released'> => {
   if (holds.length > 0)
     return {
-      state: `On hold for ${holds.map(({ kind }) => kind).join(' and ')}: do not use it. Its state by itself: ${lot.state}.`,
+      state: `On hold for ${holds.join(' and ')}: do not use it. Its state by itself: ${lot.state}.`,
       released: false,
     };
   const last = lot.expires_on === null ? 'no last day is recorded' : `the last day is ${lot.expires_on}`;
